@@ -23,7 +23,7 @@
  * turned about, so no end is cut twice). A seam q from the raw ends runs at 45° to the strip, so it takes
  * 2q·√2 of the length.
  *
- * Derivation: ours; checked against clipped polygons.
+ * Derivation: ours; checked against cuts followed across the cloth.
  */
 import { min, type Rational, rational, ZERO } from '../quantity/rational.ts';
 import { Real, roundDown, roundUp } from '../quantity/real.ts';
@@ -107,6 +107,7 @@ export function biasCuts(across: Rational, along: Rational, cutting: BiasCutting
  * @throws RangeError as `biasCuts`, when the step is not positive, or when the cloth is too narrow for any strip.
  */
 export function leastBiasCloth(need: Real, across: Rational, cutting: BiasCutting, step: Rational): BiasCuts {
+  if (step.compare(0) <= 0) throw new RangeError('the step must be longer than nothing');
   check(across, step, cutting);
   const given = (steps: bigint) => biasCuts(across, step.mul(steps, 1n), cutting);
   const enough = (steps: bigint) => given(steps).length.compare(need) >= 0;
