@@ -1,0 +1,34 @@
+/** Starts the server and connects the editor to it. */
+import { Uri, window } from 'vscode';
+import {
+  LanguageClient,
+  type LanguageClientOptions,
+  type ServerOptions,
+  TransportKind,
+} from 'vscode-languageclient/node';
+import { COMMANDS, type InitializationOptions } from '../shared/messages.ts';
+import { SECTION } from '../shared/settings.ts';
+
+/** Text that the author edits: not the read-only past that version control shows. */
+const SCHEMES = ['file', 'untitled', 'vscode-vfs'];
+
+export function createLanguageClient(extensionUri: Uri): LanguageClient {
+  const module = Uri.joinPath(extensionUri, 'dist', 'server.cjs').fsPath;
+  const server: ServerOptions = { module, transport: TransportKind.ipc };
+  const initializationOptions: InitializationOptions = { coverage: true };
+  const options: LanguageClientOptions = {
+    documentSelector: SCHEMES.map((scheme) => ({ scheme, language: 'markdown' })),
+    diagnosticCollectionName: SECTION,
+    initializationOptions,
+    middleware: {
+      executeCommand: (command, args, next) =>
+        next(command, command === COMMANDS.proofreadFile ? [activeDocument()] : args),
+    },
+  };
+  return new LanguageClient(SECTION, 'Measure Twice', server, options);
+}
+
+/** The server wants to know which document is meant; the author means the one in front of her. */
+function activeDocument(): string | undefined {
+  return window.activeTextEditor?.document.uri.toString();
+}

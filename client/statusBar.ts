@@ -1,0 +1,20 @@
+/** What the status bar says about the manuscript in front of the author. */
+import type { CoverageInWords } from '../shared/messages.ts';
+
+export interface StatusBarText {
+  readonly text: string;
+  readonly tooltip: string;
+  /** For screen readers, which cannot see the sign. */
+  readonly label: string;
+  readonly warns: boolean;
+}
+
+export function statusBarText({ label, sentence, mistakes }: CoverageInWords): StatusBarText {
+  const warns = mistakes > 0;
+  return {
+    text: `$(${warns ? 'warning' : 'check'}) ${label}`,
+    tooltip: `${sentence}\nClick to proofread this manuscript again.`,
+    label: `Measure Twice: ${sentence}`,
+    warns,
+  };
+}
