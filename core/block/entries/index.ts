@@ -1,0 +1,31 @@
+/**
+ * The block language, in the order of the reference: one file per entry, one line here.
+ * The schema, the reference and what `Pattern` holds all follow from this list.
+ */
+import { backing } from './backing.ts';
+import { batting } from './batting.ts';
+import { binding } from './binding.ts';
+import { fabrics } from './fabrics.ts';
+import { figures } from './figures.ts';
+import { finished } from './finished.ts';
+import { house } from './house.ts';
+import { pattern } from './pattern.ts';
+import { piping } from './piping.ts';
+import { sizes } from './sizes.ts';
+import { sleeve } from './sleeve.ts';
+import { states } from './states.ts';
+
+export const ENTRIES = {
+  pattern,
+  sizes,
+  house,
+  fabrics,
+  finished,
+  binding,
+  piping,
+  backing,
+  batting,
+  sleeve,
+  figures,
+  states,
+};

@@ -1,0 +1,273 @@
+/** The fences of a manuscript -> one pattern, with a finding at the exact place for whatever cannot be read. */
+import { CODES, type Code } from '../findings/codes.ts';
+import type { Finding, Range, Related } from '../findings/finding.ts';
+import { ENTRIES } from './entries/index.ts';
+import type { Entry } from './entry.ts';
+import { completeHouse } from './house.ts';
+import type { Entries, EntryKey, Pattern } from './pattern.ts';
+import type { BlockPath } from './place.ts';
+import { type Complaint, validate } from './validate.ts';
+import { FabricLabel } from './values/fabricLabel.ts';
+import { PerSize, type Size } from './values/perSize.ts';
+import { listed, suggestion } from './words.ts';
+import { type Plain, YamlBlock } from './yaml.ts';
+
+/** A fence: its text, and where each offset of it stands in the source. */
+export interface FenceText extends Range {
+  readonly value: string;
+  toSource(offset: number): number;
+}
+
+export function readPattern(fences: readonly FenceText[]): Pattern {
+  return new Reading(fences).pattern();
+}
+
+/** A name or item of the pattern, and the block that it stands in. */
+interface Held {
+  readonly block: Block;
+  readonly path: BlockPath;
+}
+
+interface Block {
+  readonly fence: FenceText;
+  readonly yaml: YamlBlock;
+}
+
+class Reading {
+  readonly #blocks: readonly Block[];
+  readonly #findings: Finding[] = [];
+  readonly #values: Record<string, unknown> = {};
+  /** Which block holds an entry, by its key, or by key and name for entries of the form `many`. */
+  readonly #held = new Map<string, Held>();
+  readonly #broken = new Set<string>();
+  /** Paths already complained of, so that no consequence of a mistake is reported beside it. */
+  readonly #complained: BlockPath[] = [];
+
+  constructor(fences: readonly FenceText[]) {
+    this.#blocks = fences.map((fence) => ({ fence, yaml: new YamlBlock(fence.value) }));
+  }
+
+  pattern(): Pattern {
+    for (const block of this.#blocks) this.#readBlock(block);
+    const entries = this.#values as Entries;
+    const names = entries.sizes && entries.sizes.length > 0 ? entries.sizes : [''];
+    const sizes = names.map((name, index) => ({ name, index }));
+    this.#checkSizes(entries, sizes);
+    this.#checkFabrics(entries);
+    return {
+      entries,
+      house: completeHouse(entries.house ?? {}),
+      sizes,
+      stated: this.#blocks.length > 0,
+      broken: this.#broken,
+      findings: this.#findings.sort((a, b) => a.start - b.start),
+      place: (path) => this.#locate(path, 'place'),
+      keyPlace: (path) => this.#locate(path, 'keyPlace'),
+      statedPath: (path) => this.#holder(path)?.block.yaml.statedPath(path),
+      pathAt: (offset) => this.#pathAt(offset),
+    };
+  }
+
+  #readBlock(block: Block): void {
+    const { yaml, fence } = block;
+    for (const { code, message, start, end } of yaml.problems)
+      this.#report(block, code, message, { start, end });
+    const { value } = yaml;
+    if (value === undefined || value === '') return;
+    if (typeof value !== 'object' || Array.isArray(value)) {
+      const all = { start: 0, end: fence.value.length };
+      this.#report(
+        block,
+        'block-syntax',
+        'A measure block holds entries, each with its name, a colon and a value.',
+        all,
+      );
+      return;
+    }
+    for (const [key, raw] of Object.entries(value)) {
+      if (Object.hasOwn(ENTRIES, key)) this.#readEntry(block, key as EntryKey, raw);
+      else {
+        const message = `“${key}” is no entry of the measure block.${suggestion(key, Object.keys(ENTRIES))}`;
+        this.#complain(block, { code: 'unknown-entry', message, path: [key], atKey: true });
+      }
+    }
+  }
+
+  #readEntry(block: Block, key: EntryKey, raw: Plain): void {
+    const entry: Entry<unknown> = ENTRIES[key];
+    if (entry.form === 'one') {
+      if (this.#isFirst(block, [key])) this.#keep(block, [key], entry, raw, this.#values, key);
+      return;
+    }
+    if (typeof raw !== 'object' || Array.isArray(raw)) {
+      if (raw !== '') {
+        const message = `Under “${key}” stand names, each with a colon and a value.`;
+        this.#complain(block, { code: 'bad-value', message, path: [key], atKey: false });
+      }
+      return;
+    }
+    this.#values[key] ??= Object.create(null);
+    const collection = this.#values[key] as Record<string, unknown>;
+    if (!this.#held.has(key)) this.#held.set(key, { block, path: [key] });
+    for (const [name, item] of Object.entries(raw)) {
+      if (this.#isFirst(block, [key, name])) this.#keep(block, [key, name], entry, item, collection, name);
+    }
+  }
+
+  #keep(
+    block: Block,
+    path: string[],
+    entry: Entry<unknown>,
+    raw: Plain,
+    into: Record<string, unknown>,
+    name: string,
+  ): void {
+    const { value, complaints } = validate(entry.schema, raw);
+    for (const complaint of complaints)
+      this.#complain(block, { ...complaint, path: [...path, ...complaint.path] });
+    if (value === undefined) this.#broken.add(path.join('.'));
+    else into[name] = value;
+  }
+
+  /** The first block that holds an entry counts; a later one is reported with the first as related place. */
+  #isFirst(block: Block, path: string[]): boolean {
+    const first = this.#held.get(path.join('.'));
+    if (!first) {
+      this.#held.set(path.join('.'), { block, path });
+      return true;
+    }
+    const at = first.block.yaml.keyPlace(first.path);
+    const related = at ? [{ message: 'The first one, which counts.', ...sourceRange(first.block, at) }] : [];
+    const message = `“${path.at(-1)}” stands in an earlier block already; the first one counts.`;
+    this.#complain(block, { code: 'duplicate-entry', message, path, atKey: true }, related);
+    return false;
+  }
+
+  /** Every value per size must name just the sizes of the pattern. */
+  #checkSizes(entries: Entries, sizes: readonly Size[]): void {
+    const names = sizes.map(({ name }) => name);
+    for (const { path, value } of walk(entries)) {
+      if (!(value instanceof PerSize) || value.form === 'same') continue;
+      if (names[0] === '') {
+        const message =
+          'The pattern has one size, so one value stands here; name the sizes with “sizes:” if there are more.';
+        this.#complainAt(path, 'extra-size', message);
+        continue;
+      }
+      if (value.form === 'named')
+        for (const key of value.keys)
+          if (!names.includes(String(key)))
+            this.#complainAt(
+              [...path, key],
+              'extra-size',
+              `The pattern has no size “${key}”.${suggestion(String(key), names)}`,
+              true,
+            );
+      if (value.form === 'listed')
+        for (const key of value.keys)
+          if (Number(key) >= sizes.length)
+            this.#complainAt(
+              [...path, key],
+              'extra-size',
+              `The pattern has ${sizes.length} sizes; this value is one too many.`,
+            );
+      const missing = sizes.filter(
+        (size) => value.at(size) === undefined && !this.#isComplained([...path, ...value.pathAt(size)]),
+      );
+      if (missing.length > 0) {
+        const words = listed(
+          missing.map(({ name }) => `“${name}”`),
+          'and',
+        );
+        this.#complainAt(path, 'missing-size', `The value for ${words} is missing here.`, true);
+      }
+    }
+  }
+
+  #checkFabrics(entries: Entries): void {
+    const known = Object.keys(entries.fabrics ?? {});
+    for (const { path, value } of walk(entries)) {
+      if (!(value instanceof FabricLabel) || known.includes(value.label)) continue;
+      if (this.#broken.has(`fabrics.${value.label}`)) continue;
+      const message =
+        known.length === 0
+          ? `No fabric “${value.label}” is defined; list the fabrics under “fabrics:”.`
+          : `No fabric “${value.label}” is defined.${suggestion(value.label, known) || ` Known are ${listed(known, 'and')}.`}`;
+      this.#complainAt(path, 'unknown-fabric', message);
+    }
+  }
+
+  #complainAt(path: BlockPath, code: Code, message: string, atKey = false): void {
+    const block = this.#holder(path)?.block;
+    if (block) this.#complain(block, { code, message, path, atKey });
+  }
+
+  #complain(block: Block, complaint: Complaint, related: readonly Related[] = []): void {
+    const { path, atKey, code, message } = complaint;
+    const found =
+      code === 'missing-entry'
+        ? block.yaml.keyPlace(path.slice(0, -1))
+        : atKey
+          ? block.yaml.keyPlace(path)
+          : block.yaml.place(path);
+    this.#complained.push(path);
+    this.#report(block, code, message, found ?? { start: 0, end: 0 }, related);
+  }
+
+  #isComplained(path: BlockPath): boolean {
+    return this.#complained.some(
+      (other) => other.length <= path.length && other.every((step, i) => step === path[i]),
+    );
+  }
+
+  #report(block: Block, code: Code, message: string, range: Range, related: readonly Related[] = []): void {
+    const { severity } = CODES[code];
+    this.#findings.push({ code, severity, message, ...sourceRange(block, range), related, fixes: [] });
+  }
+
+  #holder(path: BlockPath): Held | undefined {
+    const [key, name] = path;
+    return this.#held.get(`${key}.${name}`) ?? this.#held.get(String(key));
+  }
+
+  #locate(path: BlockPath, what: 'place' | 'keyPlace'): Range | undefined {
+    const block = this.#holder(path)?.block;
+    const range = block?.yaml[what](path);
+    return block && range ? sourceRange(block, range) : undefined;
+  }
+
+  #pathAt(offset: number): BlockPath | undefined {
+    const block = this.#blocks.find(({ fence }) => fence.start <= offset && offset <= fence.end);
+    if (!block) return undefined;
+    return block.yaml.pathAt(valueOffset(block.fence, offset));
+  }
+}
+
+/** Every value inside the entries that is not a plain container, with its path. */
+function* walk(value: unknown, path: BlockPath = []): Generator<{ path: BlockPath; value: unknown }> {
+  yield { path, value };
+  if (Array.isArray(value)) for (const [index, item] of value.entries()) yield* walk(item, [...path, index]);
+  else if (isPlainObject(value))
+    for (const [key, item] of Object.entries(value)) yield* walk(item, [...path, key]);
+}
+
+function isPlainObject(value: unknown): value is Record<string, unknown> {
+  if (typeof value !== 'object' || value === null) return false;
+  const prototype = Object.getPrototypeOf(value);
+  return prototype === null || prototype === Object.prototype;
+}
+
+function sourceRange({ fence }: Block, { start, end }: Range): Range {
+  return { start: fence.toSource(start), end: fence.toSource(end) };
+}
+
+/** The last offset of the fence's text that stands at or before a source offset. */
+function valueOffset(fence: FenceText, offset: number): number {
+  let [low, high] = [0, fence.value.length];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (fence.toSource(middle) <= offset) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}

@@ -1,0 +1,59 @@
+/** How a room of the pattern (binding, backing …) tells the ledger which figures it fixes. */
+import type { Pattern } from '../block/pattern.ts';
+import type { BlockPath } from '../block/place.ts';
+import type { Code } from '../findings/codes.ts';
+import type { Range } from '../findings/finding.ts';
+import type { Rational } from '../quantity/rational.ts';
+import type { Real } from '../quantity/real.ts';
+import type { Derivation } from './derivation.ts';
+import type { FigureKind, FigureRule } from './figure.ts';
+import type { Ledger } from './ledger.ts';
+
+export interface Derived {
+  /** A count, or inches. */
+  readonly need: Real;
+  /** The step of the one rounding, always upwards; a figure that is rational and without a step is shown as it is. */
+  readonly step?: Rational | undefined;
+  readonly steps: readonly string[];
+  readonly because: string;
+  /** What it measures, where only the value tells: the author's own figures. The same for all sizes. */
+  readonly kind?: FigureKind;
+  readonly against?: (stated: Rational) => string | undefined;
+}
+
+export interface Definition {
+  readonly id: string;
+  /** A noun phrase that starts a sentence. */
+  readonly title: string;
+  readonly kind: FigureKind;
+  readonly rule: FigureRule;
+  /** `undefined` when the pattern does not say enough for this size. */
+  derive(at: Derivation): Derived | undefined;
+}
+
+/** What is wrong with the pattern as a whole, found only by computing with it. */
+export interface Objection {
+  readonly code: Code;
+  readonly path: BlockPath;
+  readonly message: string;
+  /** The part of the value's text that is meant, where it is not all of it. */
+  readonly within?: Range | undefined;
+}
+
+/** One room of the pattern. */
+export interface Room {
+  /** Which figures this pattern has; called once. */
+  define(pattern: Pattern): readonly Definition[];
+  /** What contradicts what; called when all figures can be asked for. */
+  check?(pattern: Pattern, ledger: Ledger): readonly Objection[];
+}
+
+/** Thrown by `derive` when the pattern says something that cannot be computed. */
+export class FigureError extends Error {
+  readonly objection: Objection;
+
+  constructor(objection: Objection) {
+    super(objection.message);
+    this.objection = objection;
+  }
+}

@@ -1,0 +1,111 @@
+/**
+ * What a figure may ask for while it is computed. Everything it reads is recorded, so that no rule can forget to
+ * say what it depends on.
+ */
+import type { House } from '../block/house.ts';
+import type { Entries, Pattern } from '../block/pattern.ts';
+import type { BlockPath } from '../block/place.ts';
+import { PerSize, type Size } from '../block/values/perSize.ts';
+import type { FigureKind, FigureValue } from './figure.ts';
+import type { Show } from './show.ts';
+
+/** Where a derivation gets the values of other figures from. */
+export interface FigureSource {
+  ids(): readonly string[];
+  value(id: string, size: Size): FigureValue | undefined;
+  kind(id: string): FigureKind | undefined;
+}
+
+export class Derivation {
+  readonly size: Size;
+  readonly show: Show;
+  readonly #pattern: Pattern;
+  readonly #source: FigureSource;
+  readonly #inputs = new Map<string, BlockPath>();
+  readonly #uses = new Set<string>();
+
+  constructor(pattern: Pattern, size: Size, source: FigureSource, show: Show) {
+    this.#pattern = pattern;
+    this.size = size;
+    this.#source = source;
+    this.show = show;
+  }
+
+  /** The entries of the block; values per size are already those of this size. */
+  get entries(): Settled<Entries> {
+    return this.#track(this.#pattern.entries, []) as Settled<Entries>;
+  }
+
+  get house(): House {
+    return this.#track(this.#pattern.house, ['house']) as House;
+  }
+
+  figure(id: string): FigureValue | undefined {
+    this.#uses.add(id);
+    return this.#source.value(id, this.size);
+  }
+
+  kindOf(id: string): FigureKind | undefined {
+    return this.#source.kind(id);
+  }
+
+  /** Ids of all figures of the pattern. */
+  get ids(): readonly string[] {
+    return this.#source.ids();
+  }
+
+  get inputs(): BlockPath[] {
+    return [...this.#inputs.values()];
+  }
+
+  get uses(): string[] {
+    return [...this.#uses];
+  }
+
+  #track(container: object, path: BlockPath): unknown {
+    return new Proxy(container, {
+      get: (target, key) => {
+        const value: unknown = Reflect.get(target, key);
+        if (typeof key !== 'string') return value;
+        const here = [...path, Array.isArray(target) && /^\d+$/.test(key) ? Number(key) : key];
+        if (value instanceof PerSize) {
+          this.#record([...here, ...value.pathAt(this.size)]);
+          return value.at(this.size);
+        }
+        if (isContainer(value)) return this.#track(value, here);
+        if (value !== undefined && typeof value !== 'function') this.#record(here);
+        return value;
+      },
+    });
+  }
+
+  #record(path: BlockPath): void {
+    const stated = this.#pattern.statedPath(path);
+    if (stated) this.#inputs.set(stated.join('\u0000'), stated);
+  }
+}
+
+/** The same structure with every value per size replaced by the value of one size. */
+export type Settled<T> =
+  T extends PerSize<infer V>
+    ? V | undefined
+    : T extends Leaf
+      ? T
+      : { readonly [K in keyof T]: Settled<T[K]> };
+
+type Leaf =
+  | string
+  | number
+  | bigint
+  | boolean
+  | undefined
+  | null
+  | { readonly s: bigint }
+  | { readonly label: string };
+
+function isContainer(value: unknown): value is object {
+  if (Array.isArray(value)) return true;
+  if (typeof value !== 'object' || value === null) return false;
+  const prototype = Object.getPrototypeOf(value);
+  return prototype === null || prototype === Object.prototype;
+}

@@ -1,0 +1,42 @@
+/** A figure: one thing that the pattern fixes, with a value for every size and the working behind it. */
+import type { BlockPath } from '../block/place.ts';
+import type { Rational } from '../quantity/rational.ts';
+import type { Real } from '../quantity/real.ts';
+
+/** What a figure measures. A yardage is a length that is shown and sold in yards or metres. */
+export type FigureKind = 'count' | 'length' | 'yardage';
+
+/** `exact`: a stated number must be this one. `at least`: one must cut or buy so much or more. */
+export type FigureRule = 'exact' | 'at least';
+
+export interface FigureValue {
+  /** The exact need: a count, or inches. */
+  readonly need: Real;
+  /** What the pattern states: `need` after the one rounding; a count, or inches. */
+  readonly shown: Rational;
+  /** The step of that rounding, in the same unit; `undefined` where nothing was rounded. */
+  readonly step: Rational | undefined;
+  /** One line per step, for a quilter with a calculator. */
+  readonly steps: readonly string[];
+  /** The steps, and how the result was rounded or turned into yards. */
+  readonly working: readonly string[];
+  /** The reason in a clause that can follow a colon: `262" around plus 12" to join is 274"`. */
+  readonly because: string;
+  /** What a wrong stated value would give: `7 strips joined give 266½"`; `undefined` when there is nothing to add. */
+  readonly against: (stated: Rational) => string | undefined;
+  /** Places in the block that this value was computed from, in the order in which they were read. */
+  readonly inputs: readonly BlockPath[];
+  /** Ids of the figures that this value was computed from. */
+  readonly uses: readonly string[];
+}
+
+export interface Figure {
+  /** In the words of the block: `binding.strips`. */
+  readonly id: string;
+  /** A noun phrase that starts a sentence: `The number of binding strips`. */
+  readonly title: string;
+  readonly kind: FigureKind;
+  readonly rule: FigureRule;
+  /** By name of the size, in the order of the pattern's sizes; a size whose value cannot be computed is left out. */
+  readonly values: ReadonlyMap<string, FigureValue>;
+}

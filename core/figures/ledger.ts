@@ -1,0 +1,162 @@
+/** Every figure that a pattern fixes, computed when it is first asked for. */
+import type { Pattern } from '../block/pattern.ts';
+import type { Size } from '../block/values/perSize.ts';
+import { CODES } from '../findings/codes.ts';
+import type { Finding, Range } from '../findings/finding.ts';
+import { ONE } from '../quantity/rational.ts';
+import { roundUp } from '../quantity/real.ts';
+import { type Definition, type Derived, FigureError, type Objection, type Room } from './definition.ts';
+import { Derivation, type FigureSource } from './derivation.ts';
+import type { Figure, FigureKind, FigureValue } from './figure.ts';
+import { ROOMS } from './rooms.ts';
+import { Show } from './show.ts';
+
+export interface Ledger {
+  /** Ids of all figures, in the order of the block. */
+  readonly ids: readonly string[];
+  /** How this pattern writes its values. */
+  readonly show: Show;
+  /** What computing with the pattern has found wrong with it. */
+  readonly findings: readonly Finding[];
+  /** `undefined` when the pattern does not fix such a figure, or it cannot be computed for any size. */
+  figure(id: string): Figure | undefined;
+}
+
+export function openLedger(pattern: Pattern, rooms: readonly Room[] = ROOMS): Ledger {
+  const ledger = new PatternLedger(pattern, rooms);
+  ledger.findings = ledger.check();
+  return ledger;
+}
+
+class PatternLedger implements Ledger {
+  readonly show: Show;
+  findings: readonly Finding[] = [];
+  readonly #pattern: Pattern;
+  readonly #rooms: readonly Room[];
+  readonly #definitions = new Map<string, Definition>();
+  readonly #figures = new Map<string, Figure | undefined>();
+  readonly #objections = new Map<string, Objection>();
+  /** Figures under computation, outermost first: one that is asked for again depends on itself. */
+  readonly #open: string[] = [];
+
+  readonly #source: FigureSource = {
+    ids: () => this.ids,
+    value: (id, size) => this.figure(id)?.values.get(size.name),
+    kind: (id) => this.figure(id)?.kind,
+  };
+
+  constructor(pattern: Pattern, rooms: readonly Room[]) {
+    this.#pattern = pattern;
+    this.#rooms = rooms;
+    this.show = new Show(pattern.house.system);
+    for (const definition of rooms.flatMap((room) => room.define(pattern)))
+      if (!this.#definitions.has(definition.id)) this.#definitions.set(definition.id, definition);
+  }
+
+  get ids(): readonly string[] {
+    return [...this.#definitions.keys()];
+  }
+
+  figure(id: string): Figure | undefined {
+    if (this.#figures.has(id)) return this.#figures.get(id);
+    const definition = this.#definitions.get(id);
+    if (!definition) return undefined;
+    if (this.#open.includes(id)) throw circle(id, this.#open);
+    this.#open.push(id);
+    try {
+      const figure = this.#compute(definition);
+      this.#figures.set(id, figure);
+      return figure;
+    } finally {
+      this.#open.pop();
+    }
+  }
+
+  check(): Finding[] {
+    for (const id of this.#definitions.keys()) this.figure(id);
+    const objections = [
+      ...this.#objections.values(),
+      ...this.#rooms.flatMap((room) => room.check?.(this.#pattern, this) ?? []),
+    ];
+    return objections.flatMap((objection) => this.#finding(objection));
+  }
+
+  #compute(definition: Definition): Figure | undefined {
+    const values = new Map<string, FigureValue>();
+    let { kind } = definition;
+    for (const size of this.#pattern.sizes) {
+      const derived = this.#derive(definition, size);
+      if (!derived) continue;
+      if (values.size > 0 && kind !== derived.kind) {
+        this.#object({
+          code: 'bad-expression',
+          path: ['figures', definition.id],
+          message: 'This is a count for one size and a length for another.',
+        });
+        continue;
+      }
+      kind = derived.kind;
+      values.set(size.name, derived.value);
+    }
+    if (values.size === 0) return undefined;
+    const { id, title, rule } = definition;
+    return { id, title, kind, rule, values };
+  }
+
+  #derive(definition: Definition, size: Size): { value: FigureValue; kind: FigureKind } | undefined {
+    const at = new Derivation(this.#pattern, size, this.#source, this.show);
+    try {
+      const derived = definition.derive(at);
+      if (!derived) return undefined;
+      const kind = derived.kind ?? definition.kind;
+      return { value: this.#round(kind, derived, at), kind };
+    } catch (error) {
+      if (!(error instanceof FigureError)) throw error;
+      this.#object(error.objection);
+      return undefined;
+    }
+  }
+
+  /** The same objection for several sizes is one. */
+  #object(objection: Objection): void {
+    this.#objections.set(`${objection.code} ${objection.path.join(' ')}`, objection);
+  }
+
+  /** The one rounding: upwards to the step, and said in the working. */
+  #round(kind: FigureKind, derived: Derived, at: Derivation): FigureValue {
+    const { need, steps, because, against } = derived;
+    // A value that is not rational must be rounded to be shown at all: to the step of the ruler.
+    const step = derived.step ?? (need.exact ? undefined : kind === 'count' ? ONE : at.house['cut to']);
+    const shown = step ? roundUp(need, step) : need.exact;
+    if (!shown) throw new TypeError('a figure has neither a step nor a rational value');
+    return {
+      need,
+      shown,
+      step,
+      steps,
+      working: [...steps, ...this.show.ending(need, shown, step, kind)],
+      because,
+      against: against ?? (() => undefined),
+      inputs: at.inputs,
+      uses: at.uses,
+    };
+  }
+
+  #finding({ code, path, message, within }: Objection): Finding[] {
+    const range = this.#pattern.place(path);
+    if (!range) return [];
+    const place: Range = within
+      ? { start: range.start + within.start, end: Math.min(range.end, range.start + within.end) }
+      : range;
+    return [{ code, severity: CODES[code].severity, message, ...place, related: [], fixes: [] }];
+  }
+}
+
+function circle(id: string, open: readonly string[]): FigureError {
+  const round = [...open.slice(open.indexOf(id)), id];
+  return new FigureError({
+    code: 'figure-circle',
+    path: ['figures', id],
+    message: `This figure depends on itself: ${round.join(' → ')}.`,
+  });
+}

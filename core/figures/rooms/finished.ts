@@ -1,0 +1,111 @@
+/** The finished size and its edge, where the block states them. */
+import type { Shape } from '../../block/values/shape.ts';
+import type { Edge } from '../../geometry/edge.ts';
+import { boundingBox, perimeter } from '../../geometry/edges.ts';
+import { scallopChord } from '../../geometry/scallop.ts';
+import { Real } from '../../quantity/real.ts';
+import type { Definition, Derived, Room } from '../definition.ts';
+import type { Derivation } from '../derivation.ts';
+import type { Show } from '../show.ts';
+
+export const finishedRoom: Room = {
+  define: ({ entries }) => {
+    if (!entries.finished) return [];
+    const shapes = entries.finished.values.map(({ edge }) => edge.shape);
+    const isCircle = shapes.includes('circle');
+    return [
+      ...(isCircle ? [diameter] : []),
+      ...(shapes.every((shape) => shape === 'measured') ? [] : [width, length]),
+      edge,
+    ];
+  },
+};
+
+const exactLength = { kind: 'length', rule: 'exact' } as const;
+
+const width: Definition = {
+  id: 'finished.width',
+  title: 'The finished width',
+  ...exactLength,
+  derive: (at) => side(at, 'width', 'wide'),
+};
+
+const length: Definition = {
+  id: 'finished.length',
+  title: 'The finished length',
+  ...exactLength,
+  derive: (at) => side(at, 'length', 'long'),
+};
+
+const diameter: Definition = {
+  id: 'finished.diameter',
+  title: 'The finished diameter',
+  ...exactLength,
+  derive: (at) => {
+    const edge = shapeOf(at)?.edge;
+    if (edge?.shape !== 'circle') return undefined;
+    const stated = `The circle is ${at.show.length(edge.diameter)} across`;
+    return { need: Real.of(edge.diameter), steps: [`${stated}.`], because: lower(stated) };
+  },
+};
+
+const edge: Definition = {
+  id: 'finished.edge',
+  title: 'The length of the finished edge',
+  ...exactLength,
+  derive: (at) => {
+    const edge = shapeOf(at)?.edge;
+    if (!edge) return undefined;
+    const need = perimeter(edge);
+    const steps = around(edge, need, at.show);
+    return { need, steps, because: lower(steps.at(-1) ?? '') };
+  },
+};
+
+function shapeOf(at: Derivation): Shape | undefined {
+  return at.entries.finished as Shape | undefined;
+}
+
+function side(at: Derivation, which: 'width' | 'length', word: string): Derived | undefined {
+  const shape = shapeOf(at);
+  const box = shape && boundingBox(shape.edge);
+  if (!box) return undefined;
+  const stated = `The finished piece is ${at.show.length(box[which])} ${word}`;
+  return { need: box[which], steps: [`${stated}.`], because: lower(stated) };
+}
+
+/** The way around the edge, step by step. */
+function around(edge: Edge, total: Real, show: Show): string[] {
+  const l = (value: Parameters<Show['length']>[0]) => show.length(value);
+  switch (edge.shape) {
+    case 'rectangle':
+      return [`2 × (${l(edge.width)} + ${l(edge.length)}) = ${l(total)} around.`];
+    case 'circle':
+      return [`π × ${l(edge.diameter)} = ${l(total)} around.`];
+    case 'oval':
+      return [`An oval of ${l(edge.width)} by ${l(edge.length)} measures ${l(total)} around.`];
+    case 'rounded rectangle':
+      return [
+        `With square corners it would be 2 × (${l(edge.width)} + ${l(edge.length)}) = ${l(edge.width.add(edge.length).mul(2n))}.`,
+        `Each corner saves 2 × ${l(edge.radius)} and adds a quarter circle; together they make ${l(total)} around.`,
+      ];
+    case 'regular polygon':
+      return [`${edge.sides} sides × ${l(edge.side)} = ${l(total)} around.`];
+    case 'scalloped rectangle': {
+      const chord = scallopChord(edge);
+      return [
+        `The inner points of ${edge.scallops} scallops stand ${l(chord)} apart.`,
+        `The arc over ${l(chord)}, ${l(edge.depth)} deep, is ${l(total.div(Real.of(edge.scallops)))}.`,
+        `${edge.scallops} arcs make ${l(total)} around.`,
+      ];
+    }
+    case 'measured':
+      return [`Taped around, the edge measures ${l(edge.around)}.`];
+  }
+}
+
+/** A step of the working as a clause after a colon. */
+function lower(sentence: string): string {
+  const clause = sentence.replace(/\.$/, '');
+  return /^(The|An|Taped)\b/.test(clause) ? clause.charAt(0).toLowerCase() + clause.slice(1) : clause;
+}

@@ -1,0 +1,130 @@
+/** Backing and batting: what lies under the top and stands out around it. */
+import type { Rational } from '../../quantity/rational.ts';
+import { Real } from '../../quantity/real.ts';
+import { type Backing, backing, type PanelPlan } from '../../trade/backing.ts';
+import { layerSize } from '../../trade/batting.ts';
+import type { Definition, Derived, Room } from '../definition.ts';
+import type { Derivation } from '../derivation.ts';
+import type { FigureValue } from '../figure.ts';
+import { counted, sentence } from '../sentence.ts';
+import { usableWidth } from './usableWidth.ts';
+
+type Layer = 'backing' | 'batting';
+
+export const layersRoom: Room = {
+  define: ({ entries }) => [
+    ...(entries.backing ? [...sides('backing'), panels, seams, panelLength, yardage] : []),
+    ...(entries.batting ? sides('batting') : []),
+  ],
+};
+
+function sides(layer: Layer): Definition[] {
+  return (['width', 'length'] as const).map((side) => ({
+    id: `${layer}.${side}`,
+    title: `The ${side} of the ${layer}`,
+    kind: 'length',
+    rule: 'at least',
+    derive: (at) => {
+      const top = topSide(at, side);
+      if (!top) return undefined;
+      const { show } = at;
+      const overhang = overhangOf(at, layer);
+      const need = layerSize({ width: top.need, length: top.need }, overhang)[side];
+      const because = `${show.length(top.need)} plus ${show.length(overhang)} on each side is ${show.length(need)}`;
+      return { need, steps: [sentence(because)], because };
+    },
+  }));
+}
+
+const panels: Definition = {
+  id: 'backing.panels',
+  title: 'The number of backing panels',
+  kind: 'count',
+  rule: 'exact',
+  derive: (at) => {
+    const plan = chosenPlan(at);
+    return plan && { need: Real.of(plan.pieces), ...explain(at, plan) };
+  },
+};
+
+const seams: Definition = {
+  id: 'backing.seams',
+  title: 'The number of seams in the backing',
+  kind: 'count',
+  rule: 'exact',
+  derive: (at) => {
+    const plan = chosenPlan(at);
+    if (!plan) return undefined;
+    const because = `${counted(plan.pieces, 'panel')} side by side ${plan.pieces === 1 ? 'have no seam' : `have ${counted(plan.pieces - 1, `${plan.seams} seam`)}`}`;
+    return { need: Real.of(plan.pieces - 1), steps: [sentence(because)], because };
+  },
+};
+
+const panelLength: Definition = {
+  id: 'backing.panel-length',
+  title: 'The length of a backing panel',
+  kind: 'length',
+  rule: 'at least',
+  derive: (at) => {
+    const plan = chosenPlan(at);
+    return plan && { need: plan.panelLength, ...explain(at, plan) };
+  },
+};
+
+const yardage: Definition = {
+  id: 'backing.yardage',
+  title: 'The fabric for the backing',
+  kind: 'yardage',
+  rule: 'at least',
+  derive: (at): Derived | undefined => {
+    const cut = cutOf(at);
+    const plan = chosenPlan(at);
+    if (!cut || !plan) return undefined;
+    const { show } = at;
+    const { squaring } = at.house;
+    const takes = (p: PanelPlan) =>
+      `${counted(p.pieces, 'panel')} of ${show.length(p.panelLength)} take ${show.length(p.fabricLength)}`;
+    const because = takes(plan);
+    const other = plan === cut.vertical ? cut.horizontal : cut.vertical;
+    const steps = [...explain(at, plan).steps, sentence(because)];
+    if (other.pieces > 1 || plan.pieces > 1) steps.push(`With ${other.seams} seams, ${takes(other)}.`);
+    if (squaring.n !== 0n) steps.push(`Straightening the end takes another ${show.length(squaring)}.`);
+    return { need: plan.fabricLength.add(Real.of(squaring)), step: at.house['sell by'], steps, because };
+  },
+};
+
+function explain(at: Derivation, plan: PanelPlan): { steps: string[]; because: string } {
+  const { show } = at;
+  const across = `the backing must reach ${show.length(plan.need)} ${plan.seams === 'vertical' ? 'across' : 'down'}`;
+  const fabric =
+    plan.pieces === 1
+      ? `one width of ${show.length(plan.each)} reaches`
+      : `${plan.pieces} widths of ${show.length(plan.each)}, joined, give ${show.length(plan.joined)}`;
+  const because = `${across}, and ${fabric}`;
+  return { steps: [sentence(because)], because };
+}
+
+function cutOf(at: Derivation): Backing | undefined {
+  const [width, length] = [topSide(at, 'width'), topSide(at, 'length')];
+  if (!width || !length) return undefined;
+  return backing({
+    top: { width: width.need, length: length.need },
+    overhang: overhangOf(at, 'backing'),
+    usableWidth: usableWidth(at, at.entries.backing?.from),
+    panelSeam: at.house['backing seam'],
+  });
+}
+
+function chosenPlan(at: Derivation): PanelPlan | undefined {
+  const cut = cutOf(at);
+  const stated = at.entries.backing?.seams;
+  return cut && (stated ? cut[stated] : cut.best);
+}
+
+function topSide(at: Derivation, side: 'width' | 'length'): FigureValue | undefined {
+  return at.figure(`finished.${side}`);
+}
+
+function overhangOf(at: Derivation, layer: Layer): Rational {
+  return at.entries[layer]?.overhang?.inches ?? at.house.overhang;
+}

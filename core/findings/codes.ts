@@ -1,0 +1,183 @@
+/**
+ * The one table of findings: every code with its severity and its page in the reference.
+ *
+ * Hosts branch on the code, never on the message. The reference page `shared/reference/findings.md` is written
+ * from this table, and a test holds that each code has an example that the program itself reports.
+ */
+import type { Severity } from './finding.ts';
+
+export interface CodePage {
+  readonly severity: Severity;
+  readonly title: string;
+  /** What it means, and why it matters at the cutting table. */
+  readonly meaning: string;
+  /** A manuscript in which the program reports this finding. */
+  readonly example: string;
+  /** What to do about it. */
+  readonly remedy: string;
+}
+
+const fence = (...lines: string[]) => ['```measure', ...lines, '```'].join('\n');
+
+export const CODES = {
+  'wrong-figure': {
+    severity: 'error',
+    title: 'A number contradicts the figure that it states',
+    meaning:
+      'The number is tied to a figure, and the figure has another value. Whoever cuts by this number cuts the wrong size.',
+    example: `${fence('finished: 36" x 48"')}\n\nBind 160" <!-- = finished.edge --> of edge.`,
+    remedy: 'Take the fix, or correct the measure block if the number is right and the block is not.',
+  },
+  'short-figure': {
+    severity: 'error',
+    title: 'A stated requirement is less than what is needed',
+    meaning:
+      'A length, a count or a yardage that must be at least so much is too small: the customer runs out of fabric.',
+    example: `${fence('finished: 36" x 48"', 'binding: { strip: 2 1/4", grain: straight }')}\n\nCut 4 <!-- = binding.strips --> strips.`,
+    remedy: 'Take the fix: it states the least amount that is enough.',
+  },
+  'generous-figure': {
+    severity: 'hint',
+    title: 'A stated requirement is well above what is needed',
+    meaning:
+      'Not a mistake: the customer buys more than she needs. The limit is `generous over` in the house rules.',
+    example: `${fence('finished: 36" x 48"', 'binding: { strip: 2 1/4", grain: straight }')}\n\nBinding: 2 yd <!-- = binding.yardage -->.`,
+    remedy: 'Leave it if it is meant, or state less.',
+  },
+  'wrong-unit': {
+    severity: 'error',
+    title: 'A number and its figure measure different things',
+    meaning: 'A count is tied to a length, or a length to a count, so they cannot be compared.',
+    example: `${fence('finished: 36" x 48"')}\n\nMake 168 <!-- = finished.edge --> blocks.`,
+    remedy: 'Tie the number to the figure that it states, or give it its unit.',
+  },
+  'unknown-figure': {
+    severity: 'warning',
+    title: 'There is no figure of this name',
+    meaning: 'A tag, a statement or an own figure names a figure that the measure block does not fix.',
+    example: `${fence('finished: 36" x 48"')}\n\nBind 168" <!-- = finished.egde --> of edge.`,
+    remedy: 'Correct the name, or add the entry to the block that fixes the figure.',
+  },
+  'unknown-size': {
+    severity: 'warning',
+    title: 'The pattern has no size of this name',
+    meaning: 'A tag names a size that stands not in `sizes`.',
+    example: `${fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48", throw: 54" x 72" }')}\n\nThe edge is 168" <!-- = finished.edge @ wal -->.`,
+    remedy: 'Correct the name of the size.',
+  },
+  'size-needed': {
+    severity: 'warning',
+    title: 'The tag does not say which size is meant',
+    meaning:
+      'The figure differs between the sizes, and neither the tag nor the table says which of them the number states.',
+    example: `${fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48", throw: 54" x 72" }')}\n\nThe edge is 168" <!-- = finished.edge -->.`,
+    remedy: 'Add the size to the tag, for example `@ wall`.',
+  },
+  'stray-tag': {
+    severity: 'warning',
+    title: 'A tag without a number before it',
+    meaning: 'A tag ties the number before it to a figure; here no number is left for it.',
+    example: `${fence('finished: 36" x 48"')}\n\nBind the edge <!-- = finished.edge -->.`,
+    remedy: 'Move the tag behind its number, or delete it.',
+  },
+  'bad-tag': {
+    severity: 'warning',
+    title: 'A tag that cannot be read',
+    meaning:
+      'A comment that starts like a tag does not name a figure in the form `<!-- = figure @ size -->`.',
+    example: `${fence('finished: 36" x 48"')}\n\nThe edge is 168" <!-- = @ wall -->.`,
+    remedy: 'Write `<!-- = figure -->`, or `<!-- = figure @ size -->`.',
+  },
+  'block-syntax': {
+    severity: 'error',
+    title: 'A measure block that is not YAML',
+    meaning: 'This part of the block cannot be read; the entries around it still count.',
+    example: fence('finished: 36" x 48"', 'binding: { strip: 2 1/4"'),
+    remedy: 'Close the brackets and quotation marks, and indent with spaces.',
+  },
+  'unknown-entry': {
+    severity: 'error',
+    title: 'An entry that the measure block does not know',
+    meaning: 'The word is not an entry, so what it says does not count.',
+    example: fence('finnished: 36" x 48"'),
+    remedy: 'Correct the word; the message names the nearest known one.',
+  },
+  'missing-entry': {
+    severity: 'error',
+    title: 'An entry lacks something it needs',
+    meaning: 'Without it the figures of this entry cannot be computed.',
+    example: fence('finished: 36" x 48"', 'binding: { grain: straight }'),
+    remedy: 'Add what is missing.',
+  },
+  'duplicate-entry': {
+    severity: 'error',
+    title: 'The same entry twice',
+    meaning: 'Two entries of one name would contradict each other; the first one counts.',
+    example: `${fence('finished: 36" x 48"')}\n\n${fence('finished: 36" x 50"')}`,
+    remedy: 'Delete one of them.',
+  },
+  'bad-value': {
+    severity: 'error',
+    title: 'A value that cannot be read',
+    meaning:
+      'The value is not what this entry takes: a length without its unit, a choice that does not exist.',
+    example: fence('finished: 36 x 48'),
+    remedy: 'Write the value as the message shows.',
+  },
+  'missing-size': {
+    severity: 'error',
+    title: 'A value per size leaves a size out',
+    meaning: 'The figures of that size cannot be computed.',
+    example: fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48" }'),
+    remedy: 'Give the value for the size that is named.',
+  },
+  'extra-size': {
+    severity: 'error',
+    title: 'A value for a size that the pattern does not have',
+    meaning: 'Either the name is misspelled, or `sizes` lacks it.',
+    example: fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48", throw: 54" x 72", trow: 1" x 1" }'),
+    remedy: 'Correct the name, or add the size to `sizes`.',
+  },
+  'unknown-fabric': {
+    severity: 'error',
+    title: 'A fabric that no one defined',
+    meaning: 'The entry is cut from a fabric that stands not under `fabrics`.',
+    example: fence(
+      'fabrics: { A: Deep water }',
+      'finished: 36" x 48"',
+      'binding: { from: B, strip: 2 1/4", grain: straight }',
+    ),
+    remedy: 'Correct the label, or add the fabric.',
+  },
+  'too-wide': {
+    severity: 'error',
+    title: 'A piece wider than the fabric',
+    meaning: 'The fabric cannot give a piece of this width.',
+    example: fence('finished: 36" x 48"', 'binding: { strip: 50", grain: straight }'),
+    remedy: 'Correct the size, or the usable width of the fabric.',
+  },
+  'curve-needs-bias': {
+    severity: 'warning',
+    title: 'Straight-grain binding on a curved edge',
+    meaning:
+      'Cloth stretches along the bias only: straight-grain binding puckers on a curve, and inner points of scallops too.',
+    example: fence('finished: circle 24"', 'binding: { strip: 2 1/4", grain: straight }'),
+    remedy: 'Cut the binding on the bias: `grain: bias`.',
+  },
+  'bad-expression': {
+    severity: 'error',
+    title: 'A figure of your own that cannot be computed',
+    meaning: 'The expression is not complete, adds a length to a count, or divides by nothing.',
+    example: fence('finished: 36" x 48"', 'figures: { ribbon: finished.edge + 18 }'),
+    remedy: 'Correct the expression at the place shown.',
+  },
+  'figure-circle': {
+    severity: 'error',
+    title: 'Figures that depend on each other in a circle',
+    meaning: 'Each of them waits for the other, so none has a value.',
+    example: fence('figures:', '  cord: ribbon + 2"', '  ribbon: cord + 2"'),
+    remedy: 'State one of them as a length.',
+  },
+} as const satisfies Record<string, CodePage>;
+
+export type Code = keyof typeof CODES;

@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { complaints, patternOf } from '../support/pattern.ts';
+
+/** What a bad block gets: the finding, the text that is underlined, and the sentence. */
+const BAD: readonly [title: string, block: string, ...expected: [string, string, string][]][] = [
+  [
+    'an entry that does not exist is named with the nearest known one',
+    'finnished: 36" x 48"',
+    ['unknown-entry', 'finnished', '“finnished” is no entry of the measure block. Did you mean “finished”?'],
+  ],
+  [
+    'an unknown part of an entry is named with the nearest known one',
+    'finished: 36" x 48"\nbinding: { strp: 2", strip: 2 1/4" }',
+    ['unknown-entry', 'strp', '“strp” is no entry here. Did you mean “strip”?'],
+  ],
+  [
+    'an unknown part that resembles nothing is answered with the known ones',
+    'batting: { colour: blue }',
+    ['unknown-entry', 'colour', '“colour” is no entry here. Known are overhang.'],
+  ],
+  [
+    'a length without a unit is told apart from a wrong one',
+    'binding: { strip: 2 1/4 }',
+    ['bad-value', '2 1/4', '2 1/4 has no unit; write 2 1/4" for inches, 2 1/4 yd or 2 1/4 cm.'],
+  ],
+  [
+    'a missing part is reported at the entry that needs it',
+    'finished: 36" x 48"\nbinding: { grain: straight }',
+    ['missing-entry', 'binding', '“strip” is missing. This needs a length, for example 2 1/4".'],
+  ],
+  [
+    'a word that is no choice is answered with the choices',
+    'house: { join: mitred }',
+    ['bad-value', 'mitred', 'This is diagonal or straight, not “mitred”.'],
+  ],
+  [
+    'a size that is left out is named',
+    'sizes: [wall, throw]\nfinished: { wall: 36" x 48" }',
+    ['missing-size', 'finished', 'The value for “throw” is missing here.'],
+  ],
+  [
+    'a size that does not exist is named with the nearest known one',
+    'sizes: [wall, throw]\nfinished: { wall: 36" x 48", throw: 5" x 7", trow: 5" x 7" }',
+    ['extra-size', 'trow', 'The pattern has no size “trow”. Did you mean “throw”?'],
+  ],
+  [
+    'a list with one value too many is reported at that value',
+    'sizes: [wall, throw]\nfinished: [36" x 48", 5" x 7", 6" x 8"]',
+    ['extra-size', '6" x 8"', 'The pattern has 2 sizes; this value is one too many.'],
+  ],
+  [
+    'values per size need sizes',
+    'finished: { wall: 36" x 48" }',
+    [
+      'extra-size',
+      '{ wall: 36" x 48" }',
+      'The pattern has one size, so one value stands here; name the sizes with “sizes:” if there are more.',
+    ],
+  ],
+  [
+    'a fabric that no one defined is reported where it is used',
+    'fabrics: { A: Deep water, B: Foam }\nbinding: { from: C, strip: 2" }\nfinished: 9" x 9"',
+    ['unknown-fabric', 'C', 'No fabric “C” is defined. Did you mean “A”?'],
+  ],
+  [
+    'the same entry twice in one block',
+    'finished: 36" x 48"\nfinished: 36" x 50"',
+    ['duplicate-entry', 'finished', 'This entry stands in the block twice; the first one counts.'],
+  ],
+  [
+    'a strip wider than the fabric',
+    'finished: 36" x 48"\nbinding: { strip: 50", grain: straight }',
+    ['too-wide', '50"', 'The strip is as wide as the fabric or wider, so it cannot be cut across it.'],
+  ],
+  [
+    'straight-grain binding on a curve',
+    'finished: circle 24"\nbinding: { strip: 2 1/4", grain: straight }',
+    [
+      'curve-needs-bias',
+      'straight',
+      'A curved edge needs bias binding; straight-grain binding puckers on the curve.',
+    ],
+  ],
+  [
+    'an own figure that names no figure, at the name',
+    'finished: 36" x 48"\nfigures: { ribbon: 2 * finished.egde }',
+    ['unknown-figure', 'finished.egde', 'There is no figure “finished.egde”. Did you mean “finished.edge”?'],
+  ],
+  [
+    'a length added to a count, at the sum',
+    'finished: 36" x 48"\nfigures: { ribbon: finished.edge + 18 }',
+    ['bad-expression', '+ 18', 'A length and a count cannot be added.'],
+  ],
+  [
+    'a division by nothing',
+    'figures: { part: 36" / (2 - 2) }',
+    ['bad-expression', '/ (2 - 2)', 'Nothing can be divided by zero.'],
+  ],
+  [
+    'figures that go round in a circle are all named',
+    'figures: { a: b + 1", b: c * 2, c: a - 1" }',
+    ['figure-circle', 'b + 1"', 'This figure depends on itself: a → b → c → a.'],
+  ],
+  [
+    'a reference of YAML is refused',
+    'fabrics: { A: &x Deep, B: *x }',
+    ['block-syntax', '*x', 'A reference with * is not part of the measure block; write the value itself.'],
+  ],
+  [
+    'a block that holds no entries',
+    'just a sentence',
+    [
+      'block-syntax',
+      'just a sentence',
+      'A measure block holds entries, each with its name, a colon and a value.',
+    ],
+  ],
+  ['an empty block is no mistake', ''],
+];
+
+describe('a bad block', () => {
+  it.each(BAD)('%s', (_, block, ...expected) => {
+    expect(complaints(block)).toEqual(expected);
+  });
+
+  it('reports an entry of a second block with the first one as related place', () => {
+    const { pattern } = patternOf('finished: 36" x 48"\n', 'finished: 36" x 50"');
+    expect(pattern.findings.map(({ code, related }) => [code, related.map(({ start }) => start)])).toEqual([
+      ['duplicate-entry', [0]],
+    ]);
+  });
+});
