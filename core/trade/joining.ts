@@ -56,9 +56,10 @@ export type Join = 'diagonal' | 'straight';
 /**
  * What joining two strips takes from their length, in inches.
  *
- * Diagonal: the strips are laid at right angles, right sides together, and sewn from corner to corner of the
- * square in which they overlap. Each gives up half of that square's diagonal fold, together one strip width
- * (2L − w for two strips of length L; confirmed by paper trial, Crayon Box Quilt Studio, "What is lost", 2012).
+ * Diagonal: the ends are laid across each other at right angles, right sides together, and sewn from corner to
+ * corner of the square in which they overlap. Opened out, that square is covered once instead of twice, so two
+ * strips of length L give 2L − w, whatever the seam is trimmed to.
+ * Source: paper trial in Crayon Box Quilt Studio, "What is lost" (2012).
  * Straight: two seam allowances.
  */
 export function lostPerJoin(join: Join, strip: Rational, seam: Rational): Rational {
