@@ -12,8 +12,10 @@ import type { Ledger } from './ledger.ts';
 export interface Derived {
   /** A count, or inches. */
   readonly need: Real;
-  /** The step of the one rounding, always upwards; a figure that is rational and without a step is shown as it is. */
+  /** The step of the one rounding; a figure that is rational and without a step is shown as it is. */
   readonly step?: Rational | undefined;
+  /** The safe direction: what must be cut or bought is rounded up, what something gives is rounded down. */
+  readonly round?: 'up' | 'down';
   readonly steps: readonly string[];
   readonly because: string;
   /** What it measures, where only the value tells: the author's own figures. The same for all sizes. */

@@ -16,6 +16,8 @@ export interface FigureValue {
   readonly shown: Rational;
   /** The step of that rounding, in the same unit; `undefined` where nothing was rounded. */
   readonly step: Rational | undefined;
+  /** The safe direction of that rounding: up for what must be cut or bought, down for what something gives. */
+  readonly round: 'up' | 'down';
   /** One line per step, for a quilter with a calculator. */
   readonly steps: readonly string[];
   /** The steps, and how the result was rounded or turned into yards. */

@@ -4,7 +4,7 @@ import type { Size } from '../block/values/perSize.ts';
 import { CODES } from '../findings/codes.ts';
 import type { Finding, Range } from '../findings/finding.ts';
 import { ONE } from '../quantity/rational.ts';
-import { roundUp } from '../quantity/real.ts';
+import { roundDown, roundUp } from '../quantity/real.ts';
 import { type Definition, type Derived, FigureError, type Objection, type Room } from './definition.ts';
 import { Derivation, type FigureSource } from './derivation.ts';
 import type { Figure, FigureKind, FigureValue } from './figure.ts';
@@ -122,19 +122,20 @@ class PatternLedger implements Ledger {
     this.#objections.set(`${objection.code} ${objection.path.join(' ')}`, objection);
   }
 
-  /** The one rounding: upwards to the step, and said in the working. */
+  /** The one rounding, to the step in the safe direction, and said in the working. */
   #round(kind: FigureKind, derived: Derived, at: Derivation): FigureValue {
-    const { need, steps, because, against } = derived;
+    const { need, steps, because, against, round = 'up' } = derived;
     // A value that is not rational must be rounded to be shown at all: to the step of the ruler.
     const step = derived.step ?? (need.exact ? undefined : kind === 'count' ? ONE : at.house['cut to']);
-    const shown = step ? roundUp(need, step) : need.exact;
+    const shown = step ? (round === 'up' ? roundUp : roundDown)(need, step) : need.exact;
     if (!shown) throw new TypeError('a figure has neither a step nor a rational value');
     return {
       need,
       shown,
       step,
+      round,
       steps,
-      working: [...steps, ...this.show.ending(need, shown, step, kind)],
+      working: [...steps, ...this.show.ending({ need, shown, step, round, kind })],
       because,
       against: against ?? (() => undefined),
       inputs: at.inputs,

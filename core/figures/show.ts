@@ -12,6 +12,15 @@ const HUNDREDTH = rational(1, 100);
 /** The finest division that rulers and yardsticks have. */
 const RULER = 16n;
 
+/** How a need became what is shown. */
+interface Rounding {
+  readonly need: Real;
+  readonly shown: Rational;
+  readonly step: Rational | undefined;
+  readonly round: 'up' | 'down';
+  readonly kind: FigureKind;
+}
+
 export class Show {
   readonly #system: House['system'];
 
@@ -55,11 +64,13 @@ export class Show {
   }
 
   /** The last line of a working: `16⅞", rounded up to the next ⅛ yd, is ½ yd.`, or `18" is ½ yd.` */
-  ending(need: Real, shown: Rational, step: Rational | undefined, kind: FigureKind): string[] {
+  ending({ need, shown, step, round, kind }: Rounding): string[] {
     const exact = kind === 'count' ? this.count(need) : this.length(need);
     const result = this.value(shown, kind);
     if (step && !need.exact?.equals(shown))
-      return [`${exact}, rounded up to the next ${this.value(step, kind)}, is ${result}.`];
+      return [
+        `${exact}, rounded ${round} to the ${round === 'up' ? 'next' : 'last'} ${this.value(step, kind)}, is ${result}.`,
+      ];
     return kind === 'yardage' ? [`${exact} is ${result}.`] : [];
   }
 }

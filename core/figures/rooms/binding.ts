@@ -123,7 +123,7 @@ const yielded: Definition = {
     const tube = chosenTube(at);
     if (!tube) return undefined;
     const because = `${counted(tube.passes, 'pass', 'passes')} of ${at.show.length(tube.perPass)} make ${at.show.length(tube.length)}`;
-    return { need: tube.length, steps: [sentence(because)], because };
+    return { need: tube.length, round: 'down', steps: [sentence(because)], because };
   },
 };
 
