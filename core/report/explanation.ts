@@ -1,0 +1,145 @@
+/**
+ * What stands behind a place in a manuscript: the figure of a tied number or of a stated value with its working,
+ * or the figures that follow from an entry of the block.
+ */
+import type { BlockPath } from '../block/place.ts';
+import type { Figure } from '../figures/figure.ts';
+import type { Range } from '../findings/finding.ts';
+import type { Account, Proof } from '../proof/proof.ts';
+
+export interface Explanation {
+  /** The place that is explained. */
+  readonly range: Range;
+  readonly title: string;
+  /** What the author states, against what it should be; `undefined` for an entry. */
+  readonly verdict: string | undefined;
+  /** Values per size; one column without a name for a pattern of one size. */
+  readonly table: ValueTable;
+  /** The working of the size in question, step by step. */
+  readonly working: readonly string[];
+  /** Why the tool ties the number to this figure. */
+  readonly evidence: readonly string[];
+}
+
+export interface ValueTable {
+  readonly sizes: readonly string[];
+  readonly rows: readonly { readonly title: string; readonly values: readonly string[] }[];
+}
+
+/** A block fixes many figures; a hover shows as many as one can take in. */
+const MOST_ROWS = 24;
+
+/** @returns `undefined` where there is nothing to explain */
+export function explain(proof: Proof, offset: number): Explanation | undefined {
+  const account = proof.accounts.find(({ number }) => number.ranges.some((range) => holds(range, offset)));
+  if (account?.tie) return explainNumber(proof, account, offset);
+  const path = proof.pattern.pathAt(offset);
+  return path && explainEntry(proof, path, offset);
+}
+
+function explainNumber(proof: Proof, account: Account, offset: number): Explanation | undefined {
+  const { tie, number } = account;
+  const range = number.ranges.find((one) => holds(one, offset));
+  if (!tie || !range) return undefined;
+  const { figure, value, evidence } = tie;
+  return {
+    range,
+    title: titleOf(figure),
+    verdict: verdictOf(account),
+    table: tableOf(proof, [figure]),
+    working: value.working,
+    evidence,
+  };
+}
+
+function verdictOf({ kind, number, expected }: Account): string | undefined {
+  switch (kind) {
+    case 'verified':
+      return `“${number.text}” is right.`;
+    case 'generous':
+      return `“${number.text}” is enough, and more than needed${expected === undefined ? '' : `: ${expected} would do`}.`;
+    case 'wrong':
+    case 'stale':
+    case 'short':
+      return expected === undefined
+        ? `“${number.text}” is not right.`
+        : `“${number.text}” is not right: it should be ${expected}.`;
+    default:
+      return undefined;
+  }
+}
+
+function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanation | undefined {
+  const range = [proof.pattern.place(path), proof.pattern.keyPlace(path)].find(
+    (place) => place && holds(place, offset),
+  );
+  const [entry, name, size] = path;
+  if (!range || entry === undefined) return undefined;
+  const single = entry === 'states' || entry === 'figures' ? name : path.join('.');
+  const figure = typeof single === 'string' ? proof.ledger.figure(single) : undefined;
+  if (figure) return explainFigure(proof, figure, range, size);
+  const figures = figuresBehind(proof, path);
+  if (figures.length === 0) return undefined;
+  return {
+    range,
+    title: `What follows from “${String(path.at(-1))}”`,
+    verdict: undefined,
+    table: tableOf(proof, figures.slice(0, MOST_ROWS)),
+    working: [],
+    evidence: [],
+  };
+}
+
+function explainFigure(
+  proof: Proof,
+  figure: Figure,
+  range: Range,
+  size: string | number | undefined,
+): Explanation {
+  const sizes = proof.pattern.sizes.map(({ name }) => name);
+  const meant = typeof size === 'number' ? sizes[size] : size;
+  const only = figure.values.size === 1 ? [...figure.values.values()][0] : undefined;
+  const value = meant === undefined ? only : figure.values.get(meant);
+  const working = value?.working ?? [];
+  return {
+    range,
+    title: titleOf(figure),
+    verdict: undefined,
+    table: tableOf(proof, [figure]),
+    working,
+    evidence: [],
+  };
+}
+
+/** The figures of an entry by their names; for house rules and fabrics, the figures that were computed with them. */
+function figuresBehind({ ledger }: Proof, path: BlockPath): Figure[] {
+  const all = ledger.ids.flatMap((id) => ledger.figure(id) ?? []);
+  const named = all.filter(({ id }) => id.startsWith(`${String(path[0])}.`));
+  if (named.length > 0) return named;
+  return all.filter(({ values }) =>
+    [...values.values()].some(({ inputs }) =>
+      inputs.some((input) => path.every((step, i) => input[i] === step)),
+    ),
+  );
+}
+
+function tableOf({ pattern, ledger }: Proof, figures: readonly Figure[]): ValueTable {
+  const sizes = pattern.sizes.map(({ name }) => name);
+  const rows = figures.map((figure) => ({
+    title: titleOf(figure),
+    values: sizes.map((size) => {
+      const value = figure.values.get(size);
+      return value ? ledger.show.figure(value, figure.kind) : '–';
+    }),
+  }));
+  return { sizes, rows };
+}
+
+function titleOf({ title, rule }: Figure): string {
+  return rule === 'at least' ? `${title}, at least` : title;
+}
+
+/** The cursor behind the last character still points at the number. */
+function holds({ start, end }: Range, offset: number): boolean {
+  return start <= offset && offset <= end;
+}
