@@ -1,0 +1,102 @@
+/** `measure-twice proof`: proofreads files and folders, reports, and on request corrects. */
+
+import { access, constants } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
+import { applyEdits } from '../../core/findings/finding.ts';
+import type { Proof } from '../../core/proof/proof.ts';
+import { proofread } from '../../core/proof/proofread.ts';
+import { jsonReport } from '../../core/report/json.ts';
+import { fixAll } from '../../core/report/preferred.ts';
+import { needsWork, type Proofread, toReport } from '../../core/report/proofread.ts';
+import { textReport } from '../../core/report/text.ts';
+import { CannotRun, reasonOf } from './cannotRun.ts';
+import { type ManuscriptFile, readManuscripts } from './manuscriptFiles.ts';
+import { safeWrite } from './safeWrite.ts';
+import { FILE_LAYOUT, Progress, terminalLayout } from './terminal.ts';
+
+export interface ProofOptions {
+  readonly format: 'text' | 'json';
+  readonly out?: string;
+  readonly fix: boolean;
+  readonly strict: boolean;
+  readonly quiet: boolean;
+}
+
+/** A correction can uncover another mistake, but not without end. */
+const MOST_ROUNDS = 10;
+
+interface Corrected {
+  readonly file: ManuscriptFile;
+  readonly source: string;
+  readonly proof: Proof;
+  readonly mended: number;
+}
+
+/**
+ * @returns the exit status
+ * @throws CannotRun before anything is written
+ */
+export async function proofCommand(paths: readonly string[], options: ProofOptions): Promise<0 | 1> {
+  if (options.out !== undefined) await checkWritable(dirname(resolve(options.out)), options.out);
+  const results = proofreadAll(await readManuscripts(paths), options);
+  await writeCorrections(results);
+  const documents = results.map(({ file, proof }) => toReport(file.path, proof, options.strict));
+  const mended = results.reduce((sum, result) => sum + result.mended, 0);
+  await write(report(documents, mended, options), options.out);
+  return needsWork(documents) ? 1 : 0;
+}
+
+function proofreadAll(files: readonly ManuscriptFile[], { fix, quiet }: ProofOptions): Corrected[] {
+  const progress = new Progress(files.length, quiet);
+  try {
+    return files.map((file) => {
+      progress.next(file.path);
+      return corrected(file, fix ? MOST_ROUNDS : 0);
+    });
+  } finally {
+    progress.end();
+  }
+}
+
+function corrected(file: ManuscriptFile, rounds: number): Corrected {
+  let { source } = file;
+  let proof = proofread({ source });
+  let mended = 0;
+  for (let round = 0; round < rounds; round++) {
+    const fixes = fixAll(proof.findings);
+    if (fixes.mended === 0) break;
+    source = applyEdits(source, fixes.edits);
+    mended += fixes.mended;
+    proof = proofread({ source });
+  }
+  return { file, source, proof, mended };
+}
+
+function report(documents: readonly Proofread[], mended: number, options: ProofOptions): string {
+  if (options.format === 'json') return `${JSON.stringify(jsonReport(documents), undefined, 2)}\n`;
+  const layout = options.out === undefined ? terminalLayout() : FILE_LAYOUT;
+  return textReport(documents, { ...layout, quiet: options.quiet, mended });
+}
+
+async function write(text: string, out: string | undefined): Promise<void> {
+  if (out !== undefined) await safeWrite(resolve(out), text);
+  else process.stdout.write(text);
+}
+
+/** All or none: one file that cannot be written keeps the others as they are. */
+async function writeCorrections(results: readonly Corrected[]): Promise<void> {
+  const changed = results.filter(({ file, source }) => source !== file.source);
+  for (const { file } of changed) {
+    await checkWritable(file.file, file.path);
+    await checkWritable(dirname(file.file), file.path);
+  }
+  for (const { file, source } of changed) await safeWrite(file.file, source);
+}
+
+async function checkWritable(target: string, name: string): Promise<void> {
+  try {
+    await access(target, constants.W_OK);
+  } catch (error) {
+    throw new CannotRun(`Cannot write ${name}: ${reasonOf(error)}.`);
+  }
+}

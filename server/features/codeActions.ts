@@ -1,0 +1,105 @@
+/** Quick fixes for single findings, and `source.fixAll` for all that have one clear fix. */
+import {
+  type CodeAction,
+  CodeActionKind,
+  type CodeActionParams,
+  type Diagnostic,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
+import type { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Edit } from '../../core/findings/finding.ts';
+import type { Proof } from '../../core/proof/proof.ts';
+import { fixAll } from '../../core/report/preferred.ts';
+import type { ClientAbilities } from '../abilities.ts';
+import type { Feature } from '../context.ts';
+import { guarded } from '../guard.ts';
+import { toOffsets, toTextEdit, touches } from '../positions.ts';
+import { isDiagnosticOf } from './diagnosing.ts';
+
+export const FIX_ALL = `${CodeActionKind.SourceFixAll}.measureTwice`;
+
+export const codeActions: Feature = {
+  // Without action literals a client could only run commands, and a fix is an edit.
+  capabilities: ({ client }) =>
+    client.codeActionLiterals
+      ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL] } }
+      : {},
+  register({ connection, documents, client }) {
+    connection.onCodeAction((params, token) =>
+      guarded(connection, 'Looking for fixes', null, async () => {
+        const proofreading = await documents.proofreading(params.textDocument.uri, token);
+        if (!proofreading?.proof) return null;
+        const { document, proof } = proofreading;
+        return [
+          ...quickFixes(document, proof, params, client),
+          ...fixAllAction(document, proof, params, client),
+        ];
+      }),
+    );
+  },
+};
+
+function quickFixes(
+  document: TextDocument,
+  proof: Proof,
+  params: CodeActionParams,
+  client: ClientAbilities,
+): CodeAction[] {
+  const { only, diagnostics: shown } = params.context;
+  if (!isWanted(CodeActionKind.QuickFix, only)) return [];
+  const range = toOffsets(document, params.range);
+  return proof.findings.flatMap((finding, index) => {
+    if (!touches(finding, range)) return [];
+    const diagnostics = shown.filter((diagnostic) => isDiagnosticOf(diagnostic, finding, index, document));
+    return finding.fixes.map((fix) => quickFix(document, fix, diagnostics, client));
+  });
+}
+
+function quickFix(
+  document: TextDocument,
+  fix: Proof['findings'][number]['fixes'][number],
+  diagnostics: Diagnostic[],
+  client: ClientAbilities,
+): CodeAction {
+  return {
+    title: fix.title,
+    kind: CodeActionKind.QuickFix,
+    ...(diagnostics.length > 0 ? { diagnostics } : {}),
+    ...(client.preferredActions && fix.preferred ? { isPreferred: true } : {}),
+    edit: workspaceEdit(document, fix.edits, client),
+  };
+}
+
+function fixAllAction(
+  document: TextDocument,
+  proof: Proof,
+  params: CodeActionParams,
+  client: ClientAbilities,
+): CodeAction[] {
+  if (!isWanted(FIX_ALL, params.context.only)) return [];
+  const { edits, mended } = fixAll(proof.findings);
+  if (mended === 0) return [];
+  const title =
+    mended === 1
+      ? 'Correct the one mistake with a clear fix'
+      : `Correct all ${mended} mistakes with a clear fix`;
+  return [{ title, kind: FIX_ALL, edit: workspaceEdit(document, edits, client) }];
+}
+
+/** `source` and `source.fixAll` ask for everything below them; a client that names no kind asks for all. */
+function isWanted(kind: string, only: readonly string[] | undefined): boolean {
+  return !only || only.some((wanted) => wanted === '' || kind === wanted || kind.startsWith(`${wanted}.`));
+}
+
+/** Bound to the version that was proofread, so that a client refuses it when the text has moved on. */
+function workspaceEdit(
+  document: TextDocument,
+  edits: readonly Edit[],
+  client: ClientAbilities,
+): WorkspaceEdit {
+  const { uri, version } = document;
+  const textEdits = edits.map((edit) => toTextEdit(document, edit));
+  return client.versionedEdits
+    ? { documentChanges: [{ textDocument: { uri, version }, edits: textEdits }] }
+    : { changes: { [uri]: textEdits } };
+}

@@ -1,0 +1,51 @@
+/** The commands of the server, for any client that can send `workspace/executeCommand`. */
+import { ErrorCodes, ResponseError } from 'vscode-languageserver';
+import { coverageSentence } from '../../core/report/coverage.ts';
+import { COMMANDS } from '../../shared/messages.ts';
+import type { Context, Feature } from '../context.ts';
+import { guarded } from '../guard.ts';
+import { WorkspaceProof } from '../workspaceProof.ts';
+
+export const commands: Feature = {
+  capabilities: ({ files }) => ({
+    executeCommandProvider: {
+      commands: files ? [COMMANDS.proofreadFile, COMMANDS.proofreadWorkspace] : [COMMANDS.proofreadFile],
+    },
+  }),
+  register(context) {
+    const { connection, files } = context;
+    const workspace = files && new WorkspaceProof(context, files);
+    connection.onExecuteCommand(({ command, arguments: args }, token) =>
+      guarded(connection, 'The command', null, async () => {
+        if (command === COMMANDS.proofreadFile) return proofreadFile(args?.[0], context, token);
+        if (command === COMMANDS.proofreadWorkspace && workspace) return workspace.run(token);
+        throw new ResponseError(ErrorCodes.InvalidParams, `There is no command ${command}.`);
+      }),
+    );
+  },
+};
+
+/** Proofreads an open document again and tells its coverage. */
+async function proofreadFile(
+  uri: unknown,
+  { connection, documents }: Context,
+  token: Parameters<typeof documents.proofreading>[1],
+) {
+  if (typeof uri !== 'string' || !documents.get(uri)) {
+    connection.window.showInformationMessage('Open a manuscript first, then proofread it.');
+    return null;
+  }
+  documents.forget(uri);
+  const proof = await documents.proofreading(uri, token).then(
+    (proofreading) => proofreading?.proof,
+    (error) => {
+      connection.window.showErrorMessage('This manuscript could not be proofread. The log says more.');
+      throw error;
+    },
+  );
+  const sentence = proof
+    ? coverageSentence(proof.coverage)
+    : 'This file has no measure block, so there is nothing to check it against.';
+  connection.window.showInformationMessage(sentence);
+  return null;
+}

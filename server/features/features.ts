@@ -1,0 +1,9 @@
+/** All features of the server. A new one is one file in this folder and one name in this list. */
+import type { Feature } from '../context.ts';
+import { codeActions } from './codeActions.ts';
+import { commands } from './commands.ts';
+import { coverage } from './coverage.ts';
+import { diagnostics } from './diagnostics.ts';
+import { hover } from './hover.ts';
+
+export const FEATURES: readonly Feature[] = [diagnostics, codeActions, hover, coverage, commands];
