@@ -1,5 +1,5 @@
 /** What every feature works with. */
-import type { Connection, ServerCapabilities } from 'vscode-languageserver';
+import type { Connection, Event, ServerCapabilities } from 'vscode-languageserver';
 import type { ClientAbilities } from './abilities.ts';
 import type { Documents } from './documents.ts';
 import type { Proofread } from './manuscripts.ts';
@@ -14,6 +14,8 @@ export interface Context {
   readonly proofread: Proofread;
   /** `undefined` where the server cannot reach files, as in a browser. */
   readonly files: WorkspaceFiles | undefined;
+  /** Fires when the client says goodbye: nothing may be sent from then on. */
+  readonly onShutdown: Event<void>;
 }
 
 /** One feature of the protocol: what it announces, and the handlers it sets up. */

@@ -21,5 +21,14 @@ export async function guarded<T>(
 
 export function logFailure(connection: Connection, what: string, error: unknown): void {
   const details = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  connection.console.error(`${what} failed: ${details}`);
+  try {
+    connection.console.error(`${what} failed: ${details}`);
+  } catch {
+    // The client is gone; nobody is left to tell.
+  }
+}
+
+/** For messages whose fate changes nothing here: a client that refuses one, or is gone, must not end the server. */
+export function sent(connection: Connection, what: string, message: Promise<unknown>): void {
+  message.catch((error) => logFailure(connection, what, error));
 }

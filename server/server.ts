@@ -1,5 +1,10 @@
 /** The language server on any connection: standard streams, a pipe to an editor, or a browser worker. */
-import { type Connection, type ServerCapabilities, TextDocumentSyncKind } from 'vscode-languageserver';
+import {
+  type Connection,
+  Emitter,
+  type ServerCapabilities,
+  TextDocumentSyncKind,
+} from 'vscode-languageserver';
 import { clientAbilities } from './abilities.ts';
 import type { Context } from './context.ts';
 import { Documents } from './documents.ts';
@@ -19,13 +24,15 @@ export interface Host {
 /** Serves one client until the connection ends. */
 export function serve(connection: Connection, host: Host): void {
   const documents = new Documents(host.proofread);
+  const didShutdown = new Emitter<void>();
   let settings: SettingsStore | undefined;
 
   connection.onInitialize((params) => {
     const client = clientAbilities(params);
     settings = new SettingsStore(connection, client);
     const { proofread, files } = host;
-    const context: Context = { connection, documents, settings, client, proofread, files };
+    const onShutdown = didShutdown.event;
+    const context: Context = { connection, documents, settings, client, proofread, files, onShutdown };
     for (const feature of FEATURES) feature.register(context);
     return {
       capabilities: {
@@ -37,6 +44,8 @@ export function serve(connection: Connection, host: Host): void {
     };
   });
   connection.onInitialized(() => guarded(connection, 'The start', undefined, async () => settings?.start()));
+
+  connection.onShutdown(() => didShutdown.fire());
 
   documents.listen(connection);
   connection.listen();

@@ -7,6 +7,7 @@ import {
 } from 'vscode-languageserver';
 import { DEFAULT_SETTINGS, readSettings, SECTION, type Settings } from '../shared/settings.ts';
 import type { ClientAbilities } from './abilities.ts';
+import { logFailure, sent } from './guard.ts';
 
 export class SettingsStore {
   readonly #connection: Connection;
@@ -34,7 +35,11 @@ export class SettingsStore {
   /** For when the client is ready to be asked. */
   async start(): Promise<void> {
     if (this.#client.configurationRegistration) {
-      await this.#connection.client.register(DidChangeConfigurationNotification.type, { section: SECTION });
+      const connection = this.#connection;
+      const registration = connection.client.register(DidChangeConfigurationNotification.type, {
+        section: SECTION,
+      });
+      sent(connection, 'Registering for changed settings', registration);
     }
     if (this.#client.configuration) await this.#ask();
   }
@@ -43,7 +48,7 @@ export class SettingsStore {
     try {
       this.#take(await this.#connection.workspace.getConfiguration(SECTION));
     } catch (error) {
-      this.#connection.console.error(`The settings could not be read: ${String(error)}`);
+      logFailure(this.#connection, 'Reading the settings', error);
     }
   }
 

@@ -14,8 +14,9 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Context } from './context.ts';
 import { toDiagnostics } from './features/diagnosing.ts';
-import { logFailure } from './guard.ts';
+import { logFailure, sent } from './guard.ts';
 import { canonicalUri, proofreadManuscript } from './manuscripts.ts';
+import { tell, tellFailure } from './messages.ts';
 import { turn } from './turn.ts';
 import type { WorkspaceFiles } from './workspace.ts';
 
@@ -46,17 +47,17 @@ export class WorkspaceProof {
       const token = either(requestToken, progress.token);
       const folders = await connection.workspace.getWorkspaceFolders();
       const uris = await this.#files.list(folders?.map(({ uri }) => uri) ?? [], token);
-      await this.#watch();
+      this.#watch();
       const results: Result[] = [];
       for (const [index, uri] of uris.entries()) {
         progress.report(Math.floor((100 * index) / uris.length), `${index + 1} of ${uris.length}`);
         await turn(token);
         results.push(await this.#proofreadFile(uri));
       }
-      connection.window.showInformationMessage(summary(results));
+      tell(connection, summary(results));
     } catch (error) {
       if (error instanceof ResponseError && error.code === LSPErrorCodes.RequestCancelled) return null;
-      connection.window.showErrorMessage('The workspace could not be proofread. The log says more.');
+      tellFailure(connection, 'The workspace could not be proofread. The log says more.');
       throw error;
     } finally {
       progress.done();
@@ -101,13 +102,13 @@ export class WorkspaceProof {
     }
   }
 
-  async #watch(): Promise<void> {
+  #watch(): void {
     const { connection, client } = this.#context;
     if (this.#watching || !client.watchedFilesRegistration) return;
     this.#watching = true;
-    await connection.client.register(DidChangeWatchedFilesNotification.type, {
-      watchers: [{ globPattern: '**/*.{md,markdown}' }],
-    });
+    const watchers = [{ globPattern: '**/*.{md,markdown}' }];
+    const registration = connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
+    sent(connection, 'Registering for changed files', registration);
   }
 
   async #changed(uri: string, type: FileChangeType): Promise<void> {
@@ -118,7 +119,8 @@ export class WorkspaceProof {
 
   #takeBack(uri: string): void {
     if (!this.#shown.delete(canonicalUri(uri))) return;
-    this.#context.connection.sendDiagnostics({ uri, diagnostics: [] });
+    const { connection } = this.#context;
+    sent(connection, 'Taking back diagnostics', connection.sendDiagnostics({ uri, diagnostics: [] }));
   }
 }
 
@@ -154,7 +156,7 @@ function summary(results: readonly Result[]): string {
     );
   else
     sentences.push(
-      `${findings} of ${manuscripts} ${manuscripts === 1 ? 'manuscript needs' : 'manuscripts need'} a second look.`,
+      `${findings} of ${manuscripts} ${manuscripts === 1 ? 'manuscript' : 'manuscripts'} ${findings === 1 ? 'needs' : 'need'} a second look.`,
     );
   if (unreadable > 0)
     sentences.push(`${unreadable} ${unreadable === 1 ? 'file' : 'files'} could not be read.`);

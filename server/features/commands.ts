@@ -4,6 +4,7 @@ import { coverageSentence } from '../../core/report/coverage.ts';
 import { COMMANDS } from '../../shared/messages.ts';
 import type { Context, Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
+import { tell, tellFailure } from '../messages.ts';
 import { WorkspaceProof } from '../workspaceProof.ts';
 
 export const commands: Feature = {
@@ -32,20 +33,20 @@ async function proofreadFile(
   token: Parameters<typeof documents.proofreading>[1],
 ) {
   if (typeof uri !== 'string' || !documents.get(uri)) {
-    connection.window.showInformationMessage('Open a manuscript first, then proofread it.');
+    tell(connection, 'Open a manuscript first, then proofread it.');
     return null;
   }
   documents.forget(uri);
   const proof = await documents.proofreading(uri, token).then(
     (proofreading) => proofreading?.proof,
     (error) => {
-      connection.window.showErrorMessage('This manuscript could not be proofread. The log says more.');
+      tellFailure(connection, 'This manuscript could not be proofread. The log says more.');
       throw error;
     },
   );
   const sentence = proof
     ? coverageSentence(proof.coverage)
     : 'This file has no measure block, so there is nothing to check it against.';
-  connection.window.showInformationMessage(sentence);
+  tell(connection, sentence);
   return null;
 }

@@ -3,6 +3,7 @@ import type { Proof } from '../../core/proof/proof.ts';
 import { coverageLabel, coverageSentence, measured } from '../../core/report/coverage.ts';
 import { COVERAGE_NOTIFICATION, type CoverageInWords, type CoverageParams } from '../../shared/messages.ts';
 import type { Feature } from '../context.ts';
+import { sent } from '../guard.ts';
 
 export const coverage: Feature = {
   capabilities: () => ({}),
@@ -10,7 +11,7 @@ export const coverage: Feature = {
     if (!client.showsCoverage) return;
     documents.onDidProofread(({ document, proof }) => {
       const params: CoverageParams = { uri: document.uri, coverage: proof ? inWords(proof) : null };
-      connection.sendNotification(COVERAGE_NOTIFICATION, params);
+      sent(connection, 'Sending the coverage', connection.sendNotification(COVERAGE_NOTIFICATION, params));
     });
   },
 };

@@ -11,7 +11,7 @@ import {
 } from 'vscode-languageserver';
 import type { Context, Feature } from '../context.ts';
 import type { Proofreading } from '../documents.ts';
-import { guarded, logFailure } from '../guard.ts';
+import { guarded, logFailure, sent } from '../guard.ts';
 import { toDiagnostics } from './diagnosing.ts';
 
 /** How long the author must pause before diagnostics are pushed, in milliseconds. */
@@ -47,8 +47,10 @@ function registerPull(context: Context): void {
     return report === failed ? whatWasBefore(previousResultId) : report;
   });
   if (client.refreshesDiagnostics) {
-    settings.onDidChange(() => connection.languages.diagnostics.refresh());
-    documents.onDidForget(() => connection.languages.diagnostics.refresh());
+    const refresh = () =>
+      sent(connection, 'Refreshing diagnostics', connection.languages.diagnostics.refresh());
+    settings.onDidChange(refresh);
+    documents.onDidForget(refresh);
   }
 }
 
@@ -72,7 +74,7 @@ function whatWasBefore(resultId: string | undefined): DocumentDiagnosticReport {
 }
 
 function registerPush(context: Context): void {
-  const { connection, documents, settings } = context;
+  const { connection, documents, settings, onShutdown } = context;
   const waiting = new Map<string, ReturnType<typeof setTimeout>>();
 
   const stopWaiting = (uri: string) => {
@@ -100,7 +102,11 @@ function registerPush(context: Context): void {
   documents.onDidForget((uri) => pushSoon(uri));
   documents.onDidClose(({ document }) => {
     stopWaiting(document.uri);
-    connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
+    const nothing = connection.sendDiagnostics({ uri: document.uri, diagnostics: [] });
+    sent(connection, 'Taking back diagnostics', nothing);
+  });
+  onShutdown(() => {
+    for (const uri of waiting.keys()) stopWaiting(uri);
   });
   settings.onDidChange(() => {
     for (const { uri } of documents.all()) pushSoon(uri);

@@ -7,6 +7,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
+import { ShutdownRequest } from 'vscode-languageserver-protocol/node';
 import type { Finding } from '../../core/findings/finding.ts';
 import type { Proof } from '../../core/proof/proof.ts';
 import { NO_COVERAGE } from '../../core/report/coverage.ts';
@@ -22,7 +23,8 @@ export function startInProcess(host: Pick<Host, 'proofread' | 'files'>): TestCli
   );
   serve(connection, { name: 'Measure Twice', version: '0.0.0', ...host });
   const client = new TestClient(new StreamMessageReader(toClient), new StreamMessageWriter(toServer));
-  onTestFinished(() => {
+  onTestFinished(async () => {
+    await client.connection.sendRequest(ShutdownRequest.type);
     client.connection.dispose();
     connection.dispose();
   });
