@@ -32,7 +32,6 @@ const GUARD_BITS = 64;
 export function ellipsePerimeter(axis: Rational, otherAxis: Rational): Real {
   const [b, a] = [min(axis, otherAxis).div(2n), max(axis, otherAxis).div(2n)];
   if (b.n === 0n || b.s < 0n) throw new RangeError('an axis of an ellipse must be longer than nothing');
-  if (a.equals(b)) return Real.PI.mul(Real.of(axis));
   // A very short half axis needs its own leading zeros on top, or its bounds would still hold zero.
   const guard = GUARD_BITS + 2 * b.d.toString(2).length;
   return Real.enclosedBy((bits) => {
