@@ -7,7 +7,7 @@
 import type { z } from 'zod';
 import type { Code } from '../findings/codes.ts';
 import type { BlockPath } from './place.ts';
-import { listed, suggestion } from './words.ts';
+import { knownNames, unknownName } from './values/schema.ts';
 import type { Plain } from './yaml.ts';
 
 export interface Complaint {
@@ -39,10 +39,10 @@ export function validate<T>(schema: z.ZodType<T>, raw: Plain): Validated<T> {
 function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
   const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
   if (issue.code === 'unrecognized_keys') {
-    const known = keysAt(schema, path);
+    const known = knownNames(schema, path);
     return issue.keys.map((key) => ({
       code: 'unknown-entry',
-      message: `“${key}” is no entry here.${suggestion(key, known) || (known.length > 0 ? ` Known are ${listed(known, 'and')}.` : '')}`,
+      message: unknownName(key, known),
       path: [...path, key],
       atKey: true,
     }));
@@ -53,30 +53,13 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
     const name = path.at(-1);
     const message =
       missing && typeof name === 'string' ? `“${name}” is missing. ${issue.message}` : issue.message;
-    return [{ code, message, path, atKey: false }];
+    return [{ code, message, path, atKey: issue.params?.atKey === true }];
   }
   const message =
     issue.code === 'invalid_type' && issue.expected === 'object'
       ? 'Here stand entries, each with its name and a colon.'
       : 'This value does not belong here.';
   return [{ code: 'bad-value', message, path, atKey: false }];
-}
-
-/** The names that a mapping at `path` knows, for suggestions. */
-function keysAt(schema: z.ZodType, path: BlockPath): string[] {
-  const at = path.reduce<z.ZodType | undefined>((inner, step) => shapeOf(inner)?.[step], schema);
-  return Object.keys(shapeOf(at) ?? {});
-}
-
-function shapeOf(schema: z.ZodType | undefined): Record<string, z.ZodType> | undefined {
-  let inner = schema as
-    | { shape?: Record<string, z.ZodType>; unwrap?: () => z.ZodType; in?: z.ZodType }
-    | undefined;
-  while (inner && !inner.shape) {
-    if (typeof inner.unwrap === 'function') inner = inner.unwrap() as typeof inner;
-    else inner = inner.in as typeof inner;
-  }
-  return inner?.shape;
 }
 
 function without(value: Plain | undefined, path: BlockPath): Plain | undefined {

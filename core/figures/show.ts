@@ -35,6 +35,11 @@ export class Show {
     return writeInches(onRuler(real) ?? rounded(real));
   }
 
+  /** `12" × 14"`. */
+  size({ width, length }: { readonly width: Rational | Real; readonly length: Rational | Real }): string {
+    return `${this.length(width)} × ${this.length(length)}`;
+  }
+
   /** Inches as `1⅛ yd`, or `1.2 m`. */
   yardage(inches: Rational | Real): string {
     const real = inches instanceof Real ? inches : Real.of(inches);

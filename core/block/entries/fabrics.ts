@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { many } from '../entry.ts';
 import { fabricForm } from '../values/fabricForm.ts';
 import { length } from '../values/length.ts';
-import { text } from '../values/schema.ts';
+import { forward, text } from '../values/schema.ts';
 
 const label = text({ title: 'a name', examples: ['Deep water'] }, (raw) => raw);
 
@@ -23,7 +23,7 @@ export const fabrics = many(
     .transform((raw, context): Fabric => {
       const read = typeof raw === 'string' ? full.safeParse({ name: raw }) : full.safeParse(raw);
       if (read.success) return read.data;
-      for (const issue of read.error.issues) context.issues.push(issue as never);
+      forward(context, read.error, full);
       return z.NEVER;
     })
     .meta({

@@ -5,11 +5,15 @@
 import { backing } from './backing.ts';
 import { batting } from './batting.ts';
 import { binding } from './binding.ts';
+import { blocks } from './blocks.ts';
+import { borders } from './borders.ts';
 import { fabrics } from './fabrics.ts';
 import { figures } from './figures.ts';
 import { finished } from './finished.ts';
 import { house } from './house.ts';
+import { layout } from './layout.ts';
 import { pattern } from './pattern.ts';
+import { pieces } from './pieces.ts';
 import { piping } from './piping.ts';
 import { sizes } from './sizes.ts';
 import { sleeve } from './sleeve.ts';
@@ -21,6 +25,10 @@ export const ENTRIES = {
   house,
   fabrics,
   finished,
+  blocks,
+  pieces,
+  layout,
+  borders,
   binding,
   piping,
   backing,

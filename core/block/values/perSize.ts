@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { BlockPath } from '../place.ts';
+import { forward } from './schema.ts';
 
 /** One size of the pattern: its name, and its place in `sizes`. */
 export interface Size {
@@ -53,9 +54,7 @@ export function perSize<T>(inner: z.ZodType<T>) {
       const read = (value: unknown, path: (string | number)[], key: string | number) => {
         const result = inner.safeParse(value);
         if (result.success) values.set(key, result.data);
-        else
-          for (const issue of result.error.issues)
-            context.issues.push({ ...issue, path: [...path, ...issue.path] } as never);
+        else forward(context, result.error, inner, path);
       };
       if (Array.isArray(raw)) {
         raw.forEach((value, index) => {

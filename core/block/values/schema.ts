@@ -1,6 +1,7 @@
 /** How the block's values become zod schemas: from the text that stands in the block to what it means. */
 import { z } from 'zod';
 import type { Code } from '../../findings/codes.ts';
+import { listed, suggestion } from '../words.ts';
 
 /** A reading that failed, with a sentence for the author. */
 export interface Problem {
@@ -16,6 +17,45 @@ export interface ValueWords {
   /** With its article: `a length`. */
   readonly title: string;
   readonly examples: readonly string[];
+}
+
+/**
+ * Passes the issues of an inner reading on, as they stand under `path`. An unknown name is turned into a sentence
+ * here, where the schema that does not know it is at hand.
+ */
+export function forward(
+  context: z.RefinementCtx,
+  error: z.ZodError,
+  schema: z.ZodType,
+  path: (string | number)[] = [],
+): void {
+  for (const issue of error.issues) {
+    const here = [...path, ...issue.path];
+    if (issue.code !== 'unrecognized_keys') context.issues.push({ ...issue, path: here } as never);
+    else
+      for (const key of issue.keys) {
+        const message = unknownName(key, knownNames(schema, issue.path));
+        const params = { finding: 'unknown-entry', atKey: true };
+        context.addIssue({ code: 'custom', message, path: [...here, key], params });
+      }
+  }
+}
+
+export function unknownName(name: string, known: readonly string[]): string {
+  const hint = suggestion(name, known) || (known.length > 0 ? ` Known are ${listed(known, 'and')}.` : '');
+  return `“${name}” is no entry here.${hint}`;
+}
+
+/** The names that a mapping at `path` inside a schema knows. */
+export function knownNames(schema: z.ZodType, path: readonly PropertyKey[]): string[] {
+  const at = path.reduce<z.ZodType | undefined>((inner, step) => shapeOf(inner)?.[String(step)], schema);
+  return Object.keys(shapeOf(at) ?? {});
+}
+
+function shapeOf(schema: z.ZodType | undefined): Record<string, z.ZodType> | undefined {
+  let inner = schema as { shape?: Record<string, z.ZodType>; unwrap?: () => z.ZodType } | undefined;
+  while (inner && !inner.shape) inner = inner.unwrap?.() as typeof inner;
+  return inner?.shape;
 }
 
 /** Adds an issue that carries the code of its finding. */

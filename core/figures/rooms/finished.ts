@@ -3,19 +3,22 @@ import type { Shape } from '../../block/values/shape.ts';
 import type { Edge } from '../../geometry/edge.ts';
 import { boundingBox, perimeter } from '../../geometry/edges.ts';
 import { scallopChord } from '../../geometry/scallop.ts';
+import type { Rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import type { Definition, Derived, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import type { Show } from '../show.ts';
+import { withSeams } from './layout.ts';
+import { wholeQuilt } from './quilt.ts';
 
 export const finishedRoom: Room = {
   define: ({ entries }) => {
-    if (!entries.finished) return [];
+    if (!entries.finished) return entries.layout ? [width, length, ...unfinished, edge] : [];
     const shapes = entries.finished.values.map(({ edge }) => edge.shape);
     const isCircle = shapes.includes('circle');
     return [
       ...(isCircle ? [diameter] : []),
-      ...(shapes.every((shape) => shape === 'measured') ? [] : [width, length]),
+      ...(shapes.every((shape) => shape === 'measured') ? [] : [width, length, ...unfinished]),
       edge,
     ];
   },
@@ -54,13 +57,30 @@ const edge: Definition = {
   title: 'The length of the finished edge',
   ...exactLength,
   derive: (at) => {
-    const edge = shapeOf(at)?.edge;
+    const edge = shapeOf(at)?.edge ?? outline(at);
     if (!edge) return undefined;
-    const need = perimeter(edge);
+    const need = edge.shape === 'rectangle' ? twice(edge) : perimeter(edge);
     const steps = around(edge, need, at.show);
     return { need, steps, because: lower(steps.at(-1) ?? '') };
   },
 };
+
+/** The size of the top before it is bound: with the seam allowance on every side. */
+const unfinished: Definition[] = (['width', 'length'] as const).map((which) => ({
+  id: `unfinished.${which}`,
+  title: `The unfinished ${which}`,
+  ...exactLength,
+  derive: (at) => {
+    const finished = at.figure(`finished.${which}`);
+    return finished && withSeams(at, finished.need, []);
+  },
+}));
+
+/** A quilt from blocks is a rectangle, which need not be rational: on point its sides hold √2. */
+function outline(at: Derivation): Outline | undefined {
+  const quilt = wholeQuilt(at);
+  return quilt && { shape: 'rectangle', ...quilt.size };
+}
 
 function shapeOf(at: Derivation): Shape | undefined {
   return at.entries.finished as Shape | undefined;
@@ -68,14 +88,29 @@ function shapeOf(at: Derivation): Shape | undefined {
 
 function side(at: Derivation, which: 'width' | 'length', word: string): Derived | undefined {
   const shape = shapeOf(at);
-  const box = shape && boundingBox(shape.edge);
+  if (!shape) {
+    const quilt = wholeQuilt(at);
+    return quilt && { need: quilt.size[which], steps: quilt.steps, because: quilt.because };
+  }
+  const box = boundingBox(shape.edge);
   if (!box) return undefined;
   const stated = `The finished piece is ${at.show.length(box[which])} ${word}`;
   return { need: box[which], steps: [`${stated}.`], because: lower(stated) };
 }
 
+interface Outline {
+  readonly shape: 'rectangle';
+  readonly width: Real;
+  readonly length: Real;
+}
+
+function twice({ width, length }: Extract<Edge, { shape: 'rectangle' }> | Outline): Real {
+  const real = (side: Rational | Real) => (side instanceof Real ? side : Real.of(side));
+  return real(width).add(real(length)).mul(Real.of(2));
+}
+
 /** The way around the edge, step by step. */
-function around(edge: Edge, total: Real, show: Show): string[] {
+function around(edge: Edge | Outline, total: Real, show: Show): string[] {
   const l = (value: Parameters<Show['length']>[0]) => show.length(value);
   switch (edge.shape) {
     case 'rectangle':

@@ -1,0 +1,32 @@
+/** The house rules as figures, so that a number that repeats one of them can be checked too. */
+import type { House } from '../../block/house.ts';
+import { Real } from '../../quantity/real.ts';
+import type { Definition, Room } from '../definition.ts';
+import { sentence } from '../sentence.ts';
+
+const RULES = {
+  seam: 'The seam allowance',
+  'usable width': 'The usable width of fabric',
+  squaring: 'What straightening the end of a fabric takes',
+  'joining allowance': 'The joining allowance',
+  overhang: 'The overhang of backing and batting',
+  'backing seam': 'The seam allowance of the backing',
+} satisfies { readonly [Rule in keyof House]?: string };
+
+export const houseRoom: Room = {
+  define: () => (Object.keys(RULES) as (keyof typeof RULES)[]).map(rule),
+};
+
+function rule(rule: keyof typeof RULES): Definition {
+  return {
+    id: `house.${rule}`,
+    title: RULES[rule],
+    kind: 'length',
+    rule: 'exact',
+    derive: (at) => {
+      const value = at.house[rule];
+      const because = `the house counts ${at.show.length(value)}`;
+      return { need: Real.of(value), steps: [sentence(because)], because };
+    },
+  };
+}

@@ -1,0 +1,112 @@
+/** One stated number against one figure: its account, the right text, and the finding if it is not right. */
+import type { Pattern } from '../block/pattern.ts';
+import { pathText } from '../block/place.ts';
+import type { FigureValue } from '../figures/figure.ts';
+import type { Ledger } from '../figures/ledger.ts';
+import { CODES, type Code } from '../findings/codes.ts';
+import type { Edit, Finding, Fix, Range, Related } from '../findings/finding.ts';
+import { nounEdit } from '../quantity/nouns.ts';
+import { editsTo, expectedText } from './expected.ts';
+import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
+import { message, type Subject } from './messages.ts';
+import type { AccountKind } from './proof.ts';
+
+/** A number as it stands in the source. */
+export interface Standing extends Stated {
+  readonly text: string;
+  /** Its parts in the source, in order; usually one. */
+  readonly ranges: readonly [Range, ...Range[]];
+  /** The text that the number was read from, where `written` has its offsets, and how it maps to the source. */
+  readonly around:
+    | { readonly text: string; toSource(start: number, end: number): readonly Range[] }
+    | undefined;
+}
+
+export interface Assessment {
+  readonly kind: Extract<AccountKind, 'verified' | 'wrong' | 'short' | 'generous'>;
+  readonly expected: string | undefined;
+  readonly finding: Finding | undefined;
+}
+
+const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
+  wrong: 'wrong-figure',
+  short: 'short-figure',
+  generous: 'generous-figure',
+  'other kind': 'wrong-unit',
+};
+
+export function assess(
+  standing: Standing,
+  subject: Subject,
+  { pattern, ledger, source }: { pattern: Pattern; ledger: Ledger; source: string },
+): Assessment {
+  const { figure, value } = subject;
+  const verdict = judge(standing, figure, value, pattern.house);
+  if (verdict === 'verified') return { kind: 'verified', expected: standing.text, finding: undefined };
+  const written = expectedText(standing, standing.text, figure, value, pattern.house);
+  const expected = written ?? ledger.show.figure(value, figure.kind);
+  const amount = amountOf(standing, figure.kind, pattern.house);
+  const fixes = verdict === 'other kind' ? [] : fixesFor(standing, written, subject, source, verdict);
+  const code = CODE[verdict];
+  return {
+    kind: verdict === 'other kind' ? 'wrong' : verdict,
+    expected,
+    finding: {
+      code,
+      severity: CODES[code].severity,
+      message: message(verdict, subject, standing.text, expected, amount),
+      start: standing.ranges[0].start,
+      end: standing.ranges.at(-1)?.end ?? standing.ranges[0].end,
+      related: decidedBy(subject, pattern, ledger),
+      fixes,
+    },
+  };
+}
+
+/** The number in the author's own style, with the noun behind it in the number that it then must have. */
+function fixesFor(
+  standing: Standing,
+  text: string | undefined,
+  subject: Subject,
+  source: string,
+  verdict: Verdict,
+): Fix[] {
+  const edits = text === undefined ? undefined : editsTo(text, source, standing.ranges);
+  if (text === undefined || !edits) return [];
+  return [
+    {
+      title: `Change to ${text}`,
+      preferred: verdict !== 'generous',
+      edits: [...edits, ...plural(standing, subject)],
+    },
+  ];
+}
+
+function plural({ around, written }: Standing, { figure, value }: Subject): Edit[] {
+  const edit = around && figure.kind === 'count' ? nounEdit(around.text, written, value.shown) : undefined;
+  const [place, ...more] = edit && around ? around.toSource(edit.start, edit.end) : [];
+  return edit && place && more.length === 0 ? [{ ...place, text: edit.text }] : [];
+}
+
+/** The entries of the block that the figure follows from, as far as the author wrote them. */
+function decidedBy({ figure, size }: Subject, pattern: Pattern, ledger: Ledger): Related[] {
+  return inputsOf(figure.id, size ?? pattern.sizes[0]?.name ?? '', ledger).flatMap((path) => {
+    const range = pattern.place(path);
+    return range ? [{ ...range, message: `It follows from “${pathText(path)}”.` }] : [];
+  });
+}
+
+/** Every input of a figure, its own and those of the figures that it uses; the nearest first. */
+export function inputsOf(id: string, size: string, ledger: Ledger) {
+  const found = new Map<string, FigureValue['inputs'][number]>();
+  const seen = new Set<string>();
+  const queue = [id];
+  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
+    if (seen.has(next)) continue;
+    seen.add(next);
+    const value = ledger.figure(next)?.values.get(size);
+    for (const input of value?.inputs ?? []) found.set(input.join('\u0000'), input);
+    queue.push(...(value?.uses ?? []));
+  }
+  return [...found.values()];
+}

@@ -1,0 +1,93 @@
+/** The right value, written as the author writes, and the edits that put it there. */
+import type { House } from '../block/house.ts';
+import type { Figure, FigureRule, FigureValue } from '../figures/figure.ts';
+import type { Edit, Range } from '../findings/finding.ts';
+import { min, ONE, type Rational, rational } from '../quantity/rational.ts';
+import { Real, roundNearest, roundUp } from '../quantity/real.ts';
+import { fromInches, isMetric, type LengthUnit } from '../quantity/units.ts';
+import { writeLike } from '../quantity/write.ts';
+import { granularity, type Stated, unitOf } from './judge.ts';
+
+/** What should stand in place of a stated number; `undefined` when it cannot be written in the author's style. */
+export function expectedText(
+  stated: Stated,
+  text: string,
+  { kind, rule }: Pick<Figure, 'kind' | 'rule'>,
+  value: FigureValue,
+  house: House,
+): string | undefined {
+  if (kind === 'count') return stated.unit ? undefined : writeLike(value.shown, stated.written, text);
+  const unit = unitOf(stated, kind, house);
+  const converted = isMetric(unit) !== (house.system === 'metric');
+  return writeLike(
+    converted ? convert(value, unit, rule, stated) : fromInches(value.shown, unit),
+    stated.written,
+    text,
+  );
+}
+
+/** The value in a unit of the other system, at a step that this unit is measured in. */
+function convert(value: FigureValue, unit: LengthUnit, rule: FigureRule, stated: Stated): Rational {
+  const step = min(COARSEST[unit], granularity(stated.written));
+  const need = value.need.mul(Real.of(fromInches(ONE, unit)));
+  return rule === 'exact' ? roundNearest(need, step) : roundUp(need, step);
+}
+
+/** The steps in which a converted measure is given, in its own unit (common practice). */
+const COARSEST: Readonly<Record<LengthUnit, Rational>> = {
+  in: rational(1, 8),
+  ft: rational(1, 96),
+  yd: rational(1, 8),
+  mm: rational(1),
+  cm: rational(1, 2),
+  m: rational(1, 20),
+};
+
+/**
+ * The edits that change a number's text and nothing else.
+ *
+ * A number may be split over emphasis (`**2**½"`), so only what differs is replaced. `undefined` when the change
+ * would empty one of the parts, which would leave stray marks of emphasis behind.
+ *
+ * @param ranges the parts of the number in the source, whose slices joined are its text
+ */
+export function editsTo(text: string, source: string, ranges: readonly Range[]): Edit[] | undefined {
+  const [only] = ranges;
+  if (only && ranges.length === 1) return [{ start: only.start, end: only.end, text }];
+  const places = ranges.flatMap(({ start, end }) => Array.from({ length: end - start }, (_, i) => start + i));
+  const old = places.map((place) => source[place]).join('');
+  const head = common(old, text);
+  const tail = common(reverse(old.slice(head)), reverse(text.slice(head)));
+  const gone = new Set(places.slice(head, old.length - tail));
+  const emptied = ranges.some(({ start, end }) =>
+    places.filter((p) => p >= start && p < end).every((p) => gone.has(p)),
+  );
+  if (emptied) return undefined;
+  const at = places[head] ?? (places.at(-1) ?? 0) + 1;
+  const edits: Edit[] = [];
+  for (const { start, end } of runs([...gone])) edits.push({ start, end, text: '' });
+  const replacement = text.slice(head, text.length - tail);
+  const [first, ...rest] = edits;
+  return first ? [{ ...first, text: replacement }, ...rest] : [{ start: at, end: at, text: replacement }];
+}
+
+/** Ascending places as ranges without gaps. */
+function runs(places: readonly number[]): Range[] {
+  const found: Range[] = [];
+  for (const place of places) {
+    const last = found.at(-1);
+    if (last?.end === place) found[found.length - 1] = { start: last.start, end: place + 1 };
+    else found.push({ start: place, end: place + 1 });
+  }
+  return found;
+}
+
+function common(a: string, b: string): number {
+  let n = 0;
+  while (n < a.length && n < b.length && a[n] === b[n]) n++;
+  return n;
+}
+
+function reverse(text: string): string {
+  return text.split('').reverse().join('');
+}

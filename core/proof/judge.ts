@@ -1,0 +1,89 @@
+/** Whether a stated value agrees with a figure. */
+import type { House } from '../block/house.ts';
+import type { Figure, FigureKind, FigureRule, FigureValue } from '../figures/figure.ts';
+import type { NumberText } from '../quantity/notation.ts';
+import { min, type Rational, rational } from '../quantity/rational.ts';
+import { Real, roundDown, roundNearest, roundUp } from '../quantity/real.ts';
+import { INCHES_PER, isMetric, type LengthUnit } from '../quantity/units.ts';
+
+/** A number as it stands, with what it measures. */
+export interface Stated {
+  /** As written, in `unit`. */
+  readonly value: Rational;
+  /** `undefined` for a count, and for a length whose unit is understood. */
+  readonly unit: LengthUnit | undefined;
+  readonly written: NumberText;
+}
+
+export type Verdict = 'verified' | 'wrong' | 'short' | 'generous' | 'other kind';
+
+export function judge(stated: Stated, figure: Ruled, value: FigureValue, house: House): Verdict {
+  const amount = amountOf(stated, figure.kind, house);
+  if (!amount) return 'other kind';
+  if (agrees(amount, stated, figure, value, house)) return 'verified';
+  if (figure.rule === 'exact') return 'wrong';
+  if (Real.of(amount).compare(value.need) < 0) return 'short';
+  const over = amount.sub(value.shown);
+  return figure.kind === 'yardage' && over.compare(house['generous over']) > 0 ? 'generous' : 'verified';
+}
+
+/** The stated value as a count, or in inches; `undefined` when it measures something else than the figure. */
+export function amountOf(stated: Stated, kind: FigureKind, house: House): Rational | undefined {
+  if (kind === 'count') return stated.unit ? undefined : stated.value;
+  return stated.value.mul(INCHES_PER[unitOf(stated, kind, house)]);
+}
+
+/** The unit of a stated length; one that is written without a unit is understood in the unit of the house. */
+export function unitOf(stated: Stated, kind: Exclude<FigureKind, 'count'>, house: House): LengthUnit {
+  if (stated.unit) return stated.unit;
+  if (house.system === 'metric') return kind === 'yardage' ? 'm' : 'cm';
+  return kind === 'yardage' ? 'yd' : 'in';
+}
+
+type Ruled = Pick<Figure, 'kind' | 'rule'>;
+
+function agrees(amount: Rational, stated: Stated, figure: Ruled, value: FigureValue, house: House): boolean {
+  if (amount.equals(value.shown) || (value.need.exact && amount.equals(value.need.exact))) return true;
+  if (figure.kind === 'count') return false;
+  const safely = value.round === 'up' ? roundUp : roundDown;
+  return steps(stated, figure.kind, figure.rule, value, house).some(
+    (step) => amount.equals(roundNearest(value.need, step)) || amount.equals(safely(value.need, step)),
+  );
+}
+
+/**
+ * The steps, in inches, to which a stated measure may have been rounded.
+ *
+ * A value that no ruler measures is right at the nearest ruler step or the next one in the safe direction, and at whatever finer
+ * step the author writes (87.96"). A value on the ruler is right only as itself, unless it is stated in the other
+ * system of units, or in two decimal places or more. A requirement is right from the exact need upwards.
+ */
+function steps(
+  stated: Stated,
+  kind: Exclude<FigureKind, 'count'>,
+  rule: FigureRule,
+  value: FigureValue,
+  house: House,
+): Rational[] {
+  const unit = unitOf(stated, kind, house);
+  const own = granularity(stated.written).mul(INCHES_PER[unit]);
+  const converted = isMetric(unit) !== (house.system === 'metric');
+  if (converted) return [min(own, COARSEST[isMetric(unit) ? 'metric' : 'inch'])];
+  if (rule === 'exact' && !isOnRuler(value, house)) return [house['cut to'], min(own, house['cut to'])];
+  const { numeral } = stated.written.notation;
+  return numeral.form === 'decimal' && numeral.places >= 2 ? [own] : [];
+}
+
+/** The other system of units is taken to the whole centimetre, or to the eighth of an inch, at the coarsest. */
+const COARSEST = { metric: INCHES_PER.cm, inch: rational(1, 8) };
+
+function isOnRuler(value: FigureValue, house: House): boolean {
+  const { exact } = value.need;
+  if (!exact) return false;
+  return house.system === 'inch' ? 16n % exact.d === 0n : 10n % exact.div(INCHES_PER.cm).d === 0n;
+}
+
+/** The smallest difference that the notation of a number can show: 1/8 for `2 3/8`, 1/100 for `2.37`, 1 for `2`. */
+export function granularity({ value, notation: { numeral } }: NumberText): Rational {
+  return numeral.form === 'decimal' ? rational(1, 10n ** BigInt(numeral.places)) : rational(1, value.d);
+}

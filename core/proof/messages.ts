@@ -1,0 +1,51 @@
+/** The sentences of the proof: what is stated, what it should be, why. */
+import type { Figure, FigureValue } from '../figures/figure.ts';
+import type { Show } from '../figures/show.ts';
+import type { Rational } from '../quantity/rational.ts';
+import type { Verdict } from './judge.ts';
+
+/** What a message is about. */
+export interface Subject {
+  readonly figure: Figure;
+  readonly value: FigureValue;
+  /** `null` when the figure is the same in all sizes. */
+  readonly size: string | null;
+  readonly show: Show;
+}
+
+/**
+ * @param text the number as the author wrote it
+ * @param expected the right value in the author's style
+ * @param amount the stated value as a count or in inches
+ */
+export function message(
+  verdict: Exclude<Verdict, 'verified'>,
+  subject: Subject,
+  text: string,
+  expected: string,
+  amount: Rational | undefined,
+): string {
+  const { figure, value } = subject;
+  const title = titleOf(subject);
+  const why = reasons(value, amount);
+  switch (verdict) {
+    case 'wrong':
+      return `${title} is ${expected}, not ${text}${why}.`;
+    case 'short':
+      return `${title} must be at least ${expected}, not ${text}${why}.`;
+    case 'generous':
+      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}.`;
+    case 'other kind':
+      return `${title} is ${figure.kind === 'count' ? 'a count' : 'a length'}, but ${text} is ${figure.kind === 'count' ? 'a length' : 'a count'}.`;
+  }
+}
+
+export function titleOf({ figure, size }: Subject): string {
+  return size === null || size === '' ? figure.title : `${figure.title} for the size “${size}”`;
+}
+
+/** The reason, and what the stated value would give. */
+function reasons({ because, against }: FigureValue, amount: Rational | undefined): string {
+  const instead = amount && against(amount);
+  return `: ${because}${instead ? `; ${instead}` : ''}`;
+}

@@ -1,0 +1,64 @@
+/** The one way to proofread a manuscript: the server, the command line and the tests all call it. */
+import { readPattern } from '../block/read.ts';
+import { openLedger } from '../figures/ledger.ts';
+import type { Finding } from '../findings/finding.ts';
+import { type ReadNumber, readManuscript } from '../manuscript/manuscript.ts';
+import { assess } from './assess.ts';
+import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
+import { checkStatements } from './statements.ts';
+import { tieTags } from './tagTies.ts';
+
+export interface Document {
+  readonly source: string;
+}
+
+export function proofread({ source }: Document): Proof {
+  const manuscript = readManuscript(source);
+  const pattern = readPattern(manuscript.fences);
+  const ledger = openLedger(pattern);
+  const tags = tieTags(manuscript, pattern, ledger);
+  const { statements, findings: stated } = checkStatements(source, pattern, ledger);
+  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
+  const accounts = manuscript.numbers.map((number) => {
+    const tie = tags.ties.get(number);
+    if (!tie) return untied(number);
+    const standing = { ...number, around: number.passage };
+    const { kind, expected, finding } = assess(
+      standing,
+      { ...tie, show: ledger.show },
+      { pattern, ledger, source },
+    );
+    if (finding) found.push(finding);
+    return { number, kind, tie, expected, code: finding?.code, reason: undefined };
+  });
+  return {
+    manuscript,
+    pattern,
+    ledger,
+    accounts,
+    statements,
+    findings: found.sort((a, b) => a.start - b.start || a.end - b.end),
+    coverage: coverageOf(accounts),
+  };
+}
+
+function untied(number: ReadNumber): Account {
+  const reason = number.notMeasurement;
+  const kind: AccountKind = reason === undefined ? 'unaccounted' : 'not-measurement';
+  return { number, kind, tie: undefined, expected: undefined, code: undefined, reason };
+}
+
+function coverageOf(
+  accounts: readonly { readonly kind: AccountKind; readonly tie: Tie | undefined }[],
+): Coverage {
+  const count = (kind: AccountKind) => accounts.filter((account) => account.kind === kind).length;
+  return {
+    verified: count('verified'),
+    wrong: count('wrong'),
+    stale: count('stale'),
+    short: count('short'),
+    generous: count('generous'),
+    unaccounted: count('unaccounted'),
+    notMeasurement: count('not-measurement'),
+  };
+}

@@ -1,0 +1,91 @@
+/** Which size of the pattern a tagged number is about. */
+import type { Pattern } from '../block/pattern.ts';
+import type { Figure } from '../figures/figure.ts';
+import type { Passage, ReadNumber } from '../manuscript/manuscript.ts';
+import type { Tag } from '../manuscript/tags.ts';
+
+export interface SizeChoice {
+  readonly number: ReadNumber;
+  /** `null` when the figure is the same in all sizes. */
+  readonly size: string | null;
+  readonly evidence: readonly string[];
+}
+
+/**
+ * The numbers that the tag's figure at `index` stands for, each with its size; strongest evidence first:
+ *
+ * 1. the tag names the size;
+ * 2. the figure is the same in all sizes;
+ * 3. the numbers before the tag are a list with one number per size, `5 (7, 9)` or `5/7/9`;
+ * 4. the head of the column, or of the row, names one size;
+ * 5. a heading above names one size.
+ */
+export function sizesOf(
+  figure: Figure,
+  tag: Tag,
+  index: number,
+  before: readonly ReadNumber[],
+  passage: Passage,
+  { sizes }: Pattern,
+): { readonly choices: readonly SizeChoice[] } | { readonly missing: true } {
+  const names = sizes.map(({ name }) => name);
+  const last = before[before.length - tag.figures.length + index];
+  if (!last) return { missing: true };
+  const one = (size: string | null, ...evidence: string[]) => ({
+    choices: [{ number: last, size, evidence }],
+  });
+  if (tag.size !== undefined) return one(tag.size);
+  const list = tag.figures.length === 1 ? sizeList(before, passage.text, names.length) : undefined;
+  if (list)
+    return {
+      choices: list.map((number, at) => ({
+        number,
+        size: names[at] ?? null,
+        evidence: ['it stands in a list with one number per size'],
+      })),
+    };
+  if (isSame(figure, names)) return one(null);
+  const { cell, headings } = passage.context;
+  const inColumn = cell && nameIn(cell.columnHeader, names);
+  if (inColumn) return one(inColumn, `its column is headed “${cell.columnHeader}”`);
+  const inRow = cell && nameIn(cell.rowHeader, names);
+  if (inRow) return one(inRow, `its row begins with “${cell.rowHeader}”`);
+  for (const { text } of [...headings].reverse()) {
+    const inHeading = nameIn(text, names);
+    if (inHeading) return one(inHeading, `it stands under the heading “${text}”`);
+  }
+  return { missing: true };
+}
+
+function isSame({ values }: Figure, names: readonly string[]): boolean {
+  const shown = names.map((name) => values.get(name)?.shown);
+  return shown.every((value) => value !== undefined && shown[0]?.equals(value));
+}
+
+/** The last numbers before a tag when they are written as a list with one number for each size. */
+function sizeList(
+  before: readonly ReadNumber[],
+  text: string,
+  sizes: number,
+): readonly ReadNumber[] | undefined {
+  if (sizes < 2 || before.length < sizes) return undefined;
+  const last = before.slice(-sizes);
+  const between = last.slice(1).map(({ written }, i) => text.slice(last[i]?.written.end, written.start));
+  const brackets = between.every((gap, i) => (i === 0 ? /^\s*[([]\s*$/ : /^\s*[,;/]\s*$/).test(gap));
+  const slashes = between.every((gap) => /^\s*\/\s*$/.test(gap));
+  return brackets || slashes ? last : undefined;
+}
+
+/** The one size that a text names as a whole word, in any letter case; `undefined` for none or several. */
+function nameIn(text: string, names: readonly string[]): string | undefined {
+  const words = new Set(text.toLowerCase().split(/[^\p{L}\p{N}]+/u));
+  const found = names.filter(
+    (name) =>
+      name !== '' &&
+      name
+        .toLowerCase()
+        .split(/[^\p{L}\p{N}]+/u)
+        .every((word) => words.has(word)),
+  );
+  return found.length === 1 ? found[0] : undefined;
+}
