@@ -48,7 +48,7 @@ export const CODES = {
     severity: 'error',
     title: 'A number and its figure measure different things',
     meaning: 'A count is tied to a length, or a length to a count, so they cannot be compared.',
-    example: `${fence('finished: 36" x 48"')}\n\nMake 168 <!-- = finished.edge --> blocks.`,
+    example: `${fence('finished: 36" x 48"', 'binding: { strip: 2 1/4", grain: straight }')}\n\nCut 5" <!-- = binding.strips --> strips.`,
     remedy: 'Tie the number to the figure that it states, or give it its unit.',
   },
   'unknown-figure': {
