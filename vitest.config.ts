@@ -1,9 +1,27 @@
 import { defineConfig } from 'vitest/config';
 
+/** Tests that start the real programs; these are built for them first. */
+const PROGRAMS = ['tests/command-line/**/*.test.ts', 'tests/server/process/**/*.test.ts'];
+
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    // The real editors have a runner of their own: `npm run test:editors`.
-    exclude: ['tests/editor/**', 'node_modules/**'],
+    projects: [
+      {
+        test: {
+          name: 'rooms',
+          include: ['tests/**/*.test.ts'],
+          // The real editors have a runner of their own: `npm run test:editors`.
+          exclude: ['tests/editor/**', ...PROGRAMS],
+        },
+      },
+      {
+        test: {
+          name: 'programs',
+          include: PROGRAMS,
+          globalSetup: ['tests/command-line/build.ts'],
+          testTimeout: 30_000,
+        },
+      },
+    ],
   },
 });

@@ -5,7 +5,7 @@
 import type { BlockPath } from '../block/place.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Range } from '../findings/finding.ts';
-import type { Account, Proof } from '../proof/proof.ts';
+import type { AccountKind, Proof, Tie } from '../proof/proof.ts';
 
 export interface Explanation {
   /** The place that is explained. */
@@ -31,39 +31,55 @@ const MOST_ROWS = 24;
 
 /** @returns `undefined` where there is nothing to explain */
 export function explain(proof: Proof, offset: number): Explanation | undefined {
-  const account = proof.accounts.find(({ number }) => number.ranges.some((range) => holds(range, offset)));
-  if (account?.tie) return explainNumber(proof, account, offset);
+  const stated = statedAt(proof, offset);
+  if (stated) return explainStated(proof, stated);
   const path = proof.pattern.pathAt(offset);
   return path && explainEntry(proof, path, offset);
 }
 
-function explainNumber(proof: Proof, account: Account, offset: number): Explanation | undefined {
-  const { tie, number } = account;
-  const range = number.ranges.find((one) => holds(one, offset));
-  if (!tie || !range) return undefined;
-  const { figure, value, evidence } = tie;
+/** A value that the author states, in a sentence or in the block, and how it came out. */
+interface Stated {
+  readonly range: Range;
+  readonly text: string;
+  readonly tie: Tie;
+  readonly kind: AccountKind;
+  readonly expected: string | undefined;
+}
+
+function statedAt({ accounts, statements, manuscript }: Proof, offset: number): Stated | undefined {
+  for (const { number, tie, kind, expected } of accounts) {
+    const range = tie && number.ranges.find((one) => holds(one, offset));
+    if (range) return { range, text: number.text, tie, kind, expected };
+  }
+  const statement = statements.find((one) => holds(one, offset));
+  if (!statement) return undefined;
+  const { start, end, tie, assessment } = statement;
+  const text = manuscript.source.slice(start, end);
+  return { range: { start, end }, text, tie, kind: assessment.kind, expected: assessment.expected };
+}
+
+function explainStated(proof: Proof, stated: Stated): Explanation {
+  const { figure, value, evidence } = stated.tie;
   return {
-    range,
+    range: stated.range,
     title: titleOf(figure),
-    verdict: verdictOf(account),
+    verdict: verdictOf(stated),
     table: tableOf(proof, [figure]),
     working: value.working,
     evidence,
   };
 }
 
-function verdictOf({ kind, number, expected }: Account): string | undefined {
+function verdictOf({ kind, text, expected }: Stated): string | undefined {
   switch (kind) {
     case 'verified':
-      return `“${number.text}” is right.`;
+      return `“${text}” is right.`;
     case 'generous':
-      return `“${number.text}” is enough, and more than needed${expected === undefined ? '' : `: ${expected} would do`}.`;
+      return `“${text}” is enough, and more than needed${expected === undefined ? '' : `: ${expected} would do`}.`;
     case 'wrong':
     case 'stale':
     case 'short':
-      return expected === undefined
-        ? `“${number.text}” is not right.`
-        : `“${number.text}” is not right: it should be ${expected}.`;
+      return `“${text}” is not right${expected === undefined ? '' : `: it should be ${expected}`}.`;
     default:
       return undefined;
   }

@@ -13,7 +13,7 @@ const KINDS: Readonly<Record<ReadNumber['kind'], string>> = {
   size: 'one side of a size',
   yardage: 'a length of fabric to buy',
   'fraction-of': 'a part of something',
-  other: 'not a measurement',
+  other: 'a number',
 };
 
 /** A table with one line per number; ends with a line end. */
@@ -68,7 +68,8 @@ export function jsonListing(path: string, manuscript: Manuscript): JsonListing {
 }
 
 /** `a length: 2 1/4 in` */
-function meaningOf({ kind, value, unit }: ReadNumber): string {
+function meaningOf({ kind, value, unit, notMeasurement }: ReadNumber): string {
+  if (notMeasurement !== undefined) return `not a measurement: ${notMeasurement}`;
   return `${KINDS[kind]}: ${mixed(toFractionText(value))}${unit ? ` ${unit}` : ''}`;
 }
 

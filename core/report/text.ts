@@ -45,13 +45,22 @@ function findingText(path: string, finding: ReportedFinding, lines: Lines, { pai
     '',
     ...marked(finding, lines, colour, width),
   ];
-  for (const { message, start } of finding.related) {
-    text.push(indented(`See line ${lines.position(start).line}: ${message}`, '  ', width));
-  }
+  const related = relatedText(finding, lines);
+  if (related) text.push(indented(related, '  ', width));
   for (const { title } of finding.fixes) {
     text.push(indented(`${paint.good('To fix it:')} ${title}`, '  ', width));
   }
   return text.join('\n');
+}
+
+/** One place is told in full; a list of inputs would hide the mistake, so only their lines are named. */
+function relatedText({ related }: ReportedFinding, lines: Lines): string | undefined {
+  const [first] = related;
+  if (!first) return undefined;
+  const places = [...new Set(related.map(({ start }) => lines.position(start).line))].sort((a, b) => a - b);
+  if (related.length === 1) return `See line ${places[0]}: ${first.message}`;
+  if (places.length === 1) return `See line ${places[0]}.`;
+  return `See lines ${places.slice(0, -1).join(', ')} and ${places.at(-1)}.`;
 }
 
 /** The line of the manuscript, and under it a mark below what the finding is about. */
@@ -104,7 +113,7 @@ function verdict(documents: readonly Proofread[], paint: Paint): string {
     return count === 0 ? [] : [paint[PAINTS[severity]](counted(count, WORDS[severity].toLowerCase()))];
   });
   const concerned = documents.filter((one) => one.findings.length > 0).length;
-  return `${parts.join(', ')} in ${documents.length === 1 ? manuscripts : `${concerned} of ${manuscripts}`}.`;
+  return `${parts.join(', ')} in ${concerned === documents.length ? manuscripts : `${concerned} of ${manuscripts}`}.`;
 }
 
 function perDocument(documents: readonly Proofread[], paint: Paint): string[] {
