@@ -13,17 +13,26 @@ export interface Explanation {
   readonly title: string;
   /** What the author states, against what it should be; `undefined` for an entry. */
   readonly verdict: string | undefined;
-  /** Values per size; one column without a name for a pattern of one size. */
+  /** Values per size; one column without a name where the sizes do not differ. */
   readonly table: ValueTable;
-  /** The working of the size in question, step by step. */
+  /** The working, step by step. */
   readonly working: readonly string[];
+  /** The size whose working it is; `undefined` where the sizes do not differ. */
+  readonly workingOf: string | undefined;
   /** Why the tool ties the number to this figure. */
   readonly evidence: readonly string[];
 }
 
 export interface ValueTable {
   readonly sizes: readonly string[];
-  readonly rows: readonly { readonly title: string; readonly values: readonly string[] }[];
+  readonly rows: readonly ValueRow[];
+}
+
+export interface ValueRow {
+  readonly title: string;
+  /** One must cut or buy so much or more. */
+  readonly atLeast: boolean;
+  readonly values: readonly string[];
 }
 
 /** A block fixes many figures; a hover shows as many as one can take in. */
@@ -58,19 +67,22 @@ function statedAt({ accounts, statements, manuscript }: Proof, offset: number): 
   return { range: { start, end }, text, tie, kind: assessment.kind, expected: assessment.expected };
 }
 
-function explainStated(proof: Proof, stated: Stated): Explanation {
-  const { figure, value, evidence } = stated.tie;
+function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explanation {
+  const { figure, size, value, evidence } = tie;
+  const table = tableOf(proof, [figure]);
+  const workingOf = table.sizes.length > 1 ? (size ?? undefined) : undefined;
   return {
-    range: stated.range,
-    title: titleOf(figure),
+    range,
+    title: figure.title,
     verdict: verdictOf(stated),
-    table: tableOf(proof, [figure]),
+    table,
     working: value.working,
+    workingOf,
     evidence,
   };
 }
 
-function verdictOf({ kind, text, expected }: Stated): string | undefined {
+function verdictOf({ kind, text, expected }: Pick<Stated, 'kind' | 'text' | 'expected'>): string | undefined {
   switch (kind) {
     case 'verified':
       return `“${text}” is right.`;
@@ -102,6 +114,7 @@ function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanatio
     verdict: undefined,
     table: tableOf(proof, figures.slice(0, MOST_ROWS)),
     working: [],
+    workingOf: undefined,
     evidence: [],
   };
 }
@@ -112,19 +125,13 @@ function explainFigure(
   range: Range,
   size: string | number | undefined,
 ): Explanation {
-  const sizes = proof.pattern.sizes.map(({ name }) => name);
-  const meant = typeof size === 'number' ? sizes[size] : size;
-  const only = figure.values.size === 1 ? [...figure.values.values()][0] : undefined;
-  const value = meant === undefined ? only : figure.values.get(meant);
+  const table = tableOf(proof, [figure]);
+  const named = typeof size === 'number' ? proof.pattern.sizes[size]?.name : size;
+  const differs = table.sizes.length > 1;
+  const value = differs ? figure.values.get(named ?? '') : [...figure.values.values()][0];
+  const workingOf = differs && value ? named : undefined;
   const working = value?.working ?? [];
-  return {
-    range,
-    title: titleOf(figure),
-    verdict: undefined,
-    table: tableOf(proof, [figure]),
-    working,
-    evidence: [],
-  };
+  return { range, title: figure.title, verdict: undefined, table, working, workingOf, evidence: [] };
 }
 
 /** The figures of an entry by their names; for house rules and fabrics, the figures that were computed with them. */
@@ -141,18 +148,17 @@ function figuresBehind({ ledger }: Proof, path: BlockPath): Figure[] {
 
 function tableOf({ pattern, ledger }: Proof, figures: readonly Figure[]): ValueTable {
   const sizes = pattern.sizes.map(({ name }) => name);
-  const rows = figures.map((figure) => ({
-    title: titleOf(figure),
+  const rows = figures.map(({ title, kind, rule, values }) => ({
+    title,
+    atLeast: rule === 'at least',
     values: sizes.map((size) => {
-      const value = figure.values.get(size);
-      return value ? ledger.show.figure(value, figure.kind) : '–';
+      const value = values.get(size);
+      return value ? ledger.show.figure(value, kind) : '–';
     }),
   }));
-  return { sizes, rows };
-}
-
-function titleOf({ title, rule }: Figure): string {
-  return rule === 'at least' ? `${title}, at least` : title;
+  const differs = rows.some(({ values }) => values.some((value) => value !== values[0]));
+  if (differs) return { sizes, rows };
+  return { sizes: [''], rows: rows.map((row) => ({ ...row, values: row.values.slice(0, 1) })) };
 }
 
 /** The cursor behind the last character still points at the number. */

@@ -1,43 +1,61 @@
 /** An explanation as Markdown for editors, and as plain text for those that show no Markdown. */
-import type { Explanation, ValueTable } from './explanation.ts';
+import type { Explanation, ValueRow, ValueTable } from './explanation.ts';
 
-export function toMarkdown({ title, verdict, table, working, evidence }: Explanation): string {
-  const [only] = table.rows;
-  const single = table.sizes.length === 1 && table.rows.length === 1;
-  const parts = [`**${escaped(title)}**${single && only ? `: ${escaped(only.values[0] ?? '')}` : ''}`];
+export function toMarkdown({ title, verdict, table, working, workingOf, evidence }: Explanation): string {
+  const single = singleValue(table);
+  const parts = [`**${escaped(title)}**${single === undefined ? '' : `: ${escaped(single)}`}`];
   if (verdict) parts.push(escaped(verdict));
-  if (!single) parts.push(markdownTable(table));
-  if (working.length > 0)
-    parts.push(working.map((step, index) => `${index + 1}. ${escaped(step)}`).join('\n'));
+  if (single === undefined) parts.push(markdownTable(table));
+  if (workingOf) parts.push(`For ${escaped(workingOf)}:`);
+  if (working.length > 0) parts.push(numbered(working.map(escaped)));
   if (evidence.length > 0) parts.push(`*Why this number: ${escaped(evidence.join('; '))}.*`);
   return parts.join('\n\n');
 }
 
-export function toPlainText({ title, verdict, table, working, evidence }: Explanation): string {
-  const single = table.rows.length === 1;
-  const values = table.rows.map((row) => {
-    const perSize = row.values.map((value, index) => [table.sizes[index], value].filter(Boolean).join(' '));
-    return `${single ? '' : `${row.title}: `}${perSize.join(', ')}`;
-  });
-  const parts = [single ? `${title}: ${values.join('')}` : [title, ...values].join('\n')];
+export function toPlainText({ title, verdict, table, working, workingOf, evidence }: Explanation): string {
+  const single = singleValue(table);
+  const [only] = table.rows.length === 1 ? table.rows : [];
+  const rows = only
+    ? [perSize(only, table)]
+    : table.rows.map((row) => `${row.title}: ${perSize(row, table)}`);
+  const parts = [single === undefined ? [title, ...rows].join('\n') : `${title}: ${single}`];
   if (verdict) parts.push(verdict);
-  if (working.length > 0) parts.push(working.map((step, index) => `${index + 1}. ${step}`).join('\n'));
+  if (working.length > 0) parts.push((workingOf ? `For ${workingOf}:\n` : '') + numbered(working));
   if (evidence.length > 0) parts.push(`Why this number: ${evidence.join('; ')}.`);
   return parts.join('\n\n');
 }
 
+/** The value of one figure that is the same in all sizes. */
+function singleValue({ sizes, rows }: ValueTable): string | undefined {
+  const [row] = rows;
+  const value = row?.values[0];
+  if (!row || value === undefined || sizes.length > 1 || rows.length > 1) return undefined;
+  return row.atLeast ? `at least ${value}` : value;
+}
+
+function perSize({ atLeast, values }: ValueRow, { sizes }: ValueTable): string {
+  const shown = values.map((value, index) => [sizes[index], value].filter(Boolean).join(' '));
+  return `${atLeast ? 'at least ' : ''}${shown.join(', ')}`;
+}
+
 function markdownTable({ sizes, rows }: ValueTable): string {
-  const columns = sizes.map((size) => size || 'value');
   // One figure needs no column for its name: the title says it.
-  const named = rows.length > 1;
+  const label = rows.length > 1 ? named : rows.some(({ atLeast }) => atLeast) ? () => 'at least' : undefined;
+  const columns = sizes.map((size) => size || 'value');
   const lines = [
-    named ? ['figure', ...columns] : columns,
-    [...(named ? [':--'] : []), ...columns.map(() => '--:')],
-    ...rows.map(({ title, values }) => (named ? [title, ...values] : values)),
-  ];
-  return lines
-    .map((cells, index) => `| ${cells.map((cell) => (index === 1 ? cell : escaped(cell))).join(' | ')} |`)
-    .join('\n');
+    label ? ['', ...columns] : columns,
+    ...rows.map((row) => (label ? [label(row), ...row.values] : row.values)),
+  ].map((cells) => `| ${cells.map(escaped).join(' | ')} |`);
+  const rule = `| ${[...(label ? [':--'] : []), ...columns.map(() => '--:')].join(' | ')} |`;
+  return [lines[0], rule, ...lines.slice(1)].join('\n');
+}
+
+function named({ title, atLeast }: ValueRow): string {
+  return atLeast ? `${title}, at least` : title;
+}
+
+function numbered(steps: readonly string[]): string {
+  return steps.map((step, index) => `${index + 1}. ${step}`).join('\n');
 }
 
 /** Names that authors give must not become emphasis, links or HTML. */
