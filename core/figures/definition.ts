@@ -16,6 +16,8 @@ export interface Derived {
   readonly step?: Rational | undefined;
   /** The safe direction: what must be cut or bought is rounded up, what something gives is rounded down. */
   readonly round?: 'up' | 'down';
+  /** See `FigureValue.spare`. */
+  readonly spare?: Rational | undefined;
   readonly steps: readonly string[];
   readonly because: string;
   /** What it measures, where only the value tells: the author's own figures. The same for all sizes. */

@@ -5,9 +5,12 @@
 import type { House } from '../block/house.ts';
 import type { Entries, Pattern } from '../block/pattern.ts';
 import type { BlockPath } from '../block/place.ts';
+import type { FabricLabel } from '../block/values/fabricLabel.ts';
 import { PerSize, type Size } from '../block/values/perSize.ts';
+import type { UnitName } from '../block/values/unitName.ts';
+import type { Rational } from '../quantity/rational.ts';
 import type { FigureKind, FigureValue } from './figure.ts';
-import type { Show } from './show.ts';
+import { Show } from './show.ts';
 
 /** Where a derivation gets the values of other figures from. */
 export interface FigureSource {
@@ -29,6 +32,12 @@ export class Derivation {
     this.size = size;
     this.#source = source;
     this.show = show;
+  }
+
+  /** A derivation that knows no other figures, for looking at the entries before there is a ledger. */
+  static unrecorded(pattern: Pattern, size: Size): Derivation {
+    const nothing = { ids: () => [], value: () => undefined, kind: () => undefined };
+    return new Derivation(pattern, size, nothing, new Show(pattern.house.system));
   }
 
   /** The entries of the block; values per size are already those of this size. */
@@ -93,15 +102,7 @@ export type Settled<T> =
       ? T
       : { readonly [K in keyof T]: Settled<T[K]> };
 
-type Leaf =
-  | string
-  | number
-  | bigint
-  | boolean
-  | undefined
-  | null
-  | { readonly s: bigint }
-  | { readonly label: string };
+type Leaf = string | number | bigint | boolean | undefined | null | Rational | FabricLabel | UnitName;
 
 function isContainer(value: unknown): value is object {
   if (Array.isArray(value)) return true;

@@ -18,6 +18,11 @@ export interface FigureValue {
   readonly step: Rational | undefined;
   /** The safe direction of that rounding: up for what must be cut or bought, down for what something gives. */
   readonly round: 'up' | 'down';
+  /**
+   * How far above what is needed a requirement may lie before it is worth a hint, in the same unit; `undefined`
+   * where more is never worth a word.
+   */
+  readonly spare: Rational | undefined;
   /** One line per step, for a quilter with a calculator. */
   readonly steps: readonly string[];
   /** The steps, and how the result was rounded or turned into yards. */

@@ -134,6 +134,7 @@ class PatternLedger implements Ledger {
       shown,
       step,
       round,
+      spare: derived.spare ?? (kind === 'yardage' ? at.house['generous over'] : undefined),
       steps,
       working: [...steps, ...this.show.ending({ need, shown, step, round, kind })],
       because,

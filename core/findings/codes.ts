@@ -164,6 +164,35 @@ export const CODES = {
     example: fence('finished: circle 24"', 'binding: { strip: 2 1/4", grain: straight }'),
     remedy: 'Cut the binding on the bias: `grain: bias`.',
   },
+  'block-not-filled': {
+    severity: 'error',
+    title: 'The parts of a block do not fill it',
+    meaning:
+      'The finished areas of units and pieces do not add up to the block, so it cannot be sewn as it is described.',
+    example: fence(
+      'blocks:',
+      '  Ripple:',
+      '    finished: 6"',
+      '    make: 4',
+      '    of:',
+      '      - { unit: half-square triangles, finished: 3", count: 3 }',
+    ),
+    remedy: 'Correct a count or a size; the message says how much is missing or too much.',
+  },
+  'too-few-made': {
+    severity: 'error',
+    title: 'Fewer blocks are made than the layout takes',
+    meaning: 'The quilt cannot be put together from what is made.',
+    example: fence('blocks: { Ripple: { finished: 6", make: 11 } }', 'layout: { grid: 3 x 4 }'),
+    remedy: 'Correct the number of blocks, or the grid.',
+  },
+  'too-many-made': {
+    severity: 'warning',
+    title: 'More blocks are made than the layout takes',
+    meaning: 'Blocks are left over, and so is the fabric in them.',
+    example: fence('blocks: { Ripple: { finished: 6", make: 13 } }', 'layout: { grid: 3 x 4 }'),
+    remedy: 'Correct the number of blocks, or the grid.',
+  },
   'bad-expression': {
     severity: 'error',
     title: 'A figure of your own that cannot be computed',

@@ -23,8 +23,7 @@ export function judge(stated: Stated, figure: Ruled, value: FigureValue, house: 
   if (agrees(amount, stated, figure, value, house)) return 'verified';
   if (figure.rule === 'exact') return 'wrong';
   if (Real.of(amount).compare(value.need) < 0) return 'short';
-  const over = amount.sub(value.shown);
-  return figure.kind === 'yardage' && over.compare(house['generous over']) > 0 ? 'generous' : 'verified';
+  return value.spare && amount.sub(value.shown).compare(value.spare) > 0 ? 'generous' : 'verified';
 }
 
 /** The stated value as a count, or in inches; `undefined` when it measures something else than the figure. */

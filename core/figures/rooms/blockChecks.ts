@@ -1,0 +1,160 @@
+/** What can be wrong with blocks and their units: units that cannot be sewn, and parts that do not fill the block. */
+import type { Pattern } from '../../block/pattern.ts';
+import type { BlockPath } from '../../block/place.ts';
+import { listed, suggestion } from '../../block/words.ts';
+import { rational } from '../../quantity/rational.ts';
+import { Real } from '../../quantity/real.ts';
+import { methodNames, unitMethod } from '../../trade/units/kinds.ts';
+import type { Objection } from '../definition.ts';
+import { Derivation } from '../derivation.ts';
+import type { Ledger } from '../ledger.ts';
+import { isUnit, partsOf, specOf, unitPart } from './parts.ts';
+import { blockCount } from './quilt.ts';
+import { usableWidth } from './usableWidth.ts';
+
+export function checkBlocks(pattern: Pattern, ledger: Ledger): Objection[] {
+  return [
+    ...unitObjections(pattern),
+    ...Object.keys(pattern.entries.blocks ?? {}).flatMap((name) => fillObjections(pattern, name)),
+    ...countObjections(pattern, ledger),
+  ];
+}
+
+/** Units that cannot be sewn as the block says. */
+function unitObjections(pattern: Pattern): Objection[] {
+  return partsOf(pattern.entries).flatMap(({ block, index, part }): Objection[] => {
+    const path: BlockPath = ['blocks', block, 'of', index];
+    if (!isUnit(part)) {
+      if (part.finished || part.cut) return [];
+      return [
+        {
+          code: 'missing-entry',
+          path: [...path, 'finished'],
+          message: 'A piece needs its size: finished, or cut.',
+        },
+      ];
+    }
+    const { kind } = part.unit;
+    if (part.method !== undefined && !unitMethod(kind, part.method)) {
+      const names = methodNames(kind);
+      const message = `${capital(kind.name)} are made ${listed(names, 'or')}.${suggestion(part.method, names)}`;
+      return [{ code: 'bad-value', path: [...path, 'method'], message }];
+    }
+    const missing = kind.needs.find((need) => part[need] === undefined);
+    if (missing)
+      return [
+        {
+          code: 'missing-entry',
+          path: [...path, missing],
+          message: `${capital(kind.name)} need “${missing}”.`,
+        },
+      ];
+    const fabrics = part.from?.length ?? 1;
+    for (const size of pattern.sizes) {
+      const at = Derivation.unrecorded(pattern, size);
+      const settled = at.entries.blocks?.[block]?.of?.[index];
+      if (!settled || !isUnit(settled) || !settled.finished) continue;
+      const spec = specOf(settled, settled.finished, kind);
+      const rules = {
+        seam: at.house.seam,
+        oversize: rational(0),
+        usableWidth: usableWidth(at, settled.from?.[0]),
+      };
+      const problem = kind.problem(spec, rules);
+      const where = [...path, 'finished', ...part.finished.pathAt(size)];
+      if (problem !== undefined) return [{ code: 'bad-value', path: where, message: problem }];
+      const wanted = kind.fabrics(spec);
+      if (fabrics > wanted) {
+        const message = `${capital(kind.name)} take ${wanted === 1 ? 'one fabric' : `${wanted} fabrics`}, not ${fabrics}.`;
+        return [{ code: 'bad-value', path: [...path, 'from'], message }];
+      }
+    }
+    return [];
+  });
+}
+
+/** The finished areas of a block's parts must add up to the block, and no part may be larger than it. */
+function fillObjections(pattern: Pattern, name: string): Objection[] {
+  const parts = pattern.entries.blocks?.[name]?.of;
+  if (!parts || parts.length === 0) return [];
+  for (const size of pattern.sizes) {
+    const at = Derivation.unrecorded(pattern, size);
+    const finished = at.entries.blocks?.[name]?.finished;
+    if (!finished) continue;
+    const block = { width: Real.of(finished.width), length: Real.of(finished.length) };
+    let filled = Real.of(0);
+    let known = true;
+    for (const index of parts.keys()) {
+      const part = sizedPart(at, name, index);
+      if (!part) {
+        known = false;
+        continue;
+      }
+      if (part.tooLarge(block)) {
+        const message = `This part is larger than the block, which finishes ${at.show.size(block)}.`;
+        return [{ code: 'block-not-filled', path: ['blocks', name, 'of', index, 'finished'], message }];
+      }
+      filled = filled.add(part.area);
+    }
+    const area = block.width.mul(block.length);
+    const difference = filled.compare(area);
+    if (!known || difference === 0) continue;
+    const forSize = size.name === '' ? '' : ` for the size “${size.name}”`;
+    const amount = (value: Real) =>
+      at.show.count(at.house.system === 'inch' ? value : value.mul(Real.of(rational(64516, 10000))));
+    const unit = at.house.system === 'inch' ? 'square inches' : 'square centimetres';
+    const message = `The parts fill ${amount(filled)} ${unit}${forSize}, but the block has ${amount(area)}: something is ${difference < 0 ? 'missing' : 'too much'}.`;
+    return [{ code: 'block-not-filled', path: ['blocks', name, 'of'], message }];
+  }
+  return [];
+}
+
+function sizedPart(at: Derivation, block: string, index: number) {
+  const part = at.entries.blocks?.[block]?.of?.[index];
+  const each = part?.count && Real.of(part.count);
+  if (!part || !each) return undefined;
+  if (isUnit(part)) {
+    const unit = unitPart(at, { block, index });
+    if (!unit) return undefined;
+    const box = unit.kind.finished(unit.spec);
+    return { area: unit.kind.area(unit.spec).mul(each), tooLarge: larger(box.width, box.length) };
+  }
+  const seams = at.house.seam.mul(2n);
+  const width = part.finished?.width ?? part.cut?.width.sub(seams);
+  const length = part.finished?.length ?? part.cut?.length.sub(seams);
+  if (!width || !length) return undefined;
+  return { area: Real.of(width.mul(length)).mul(each), tooLarge: larger(Real.of(width), Real.of(length)) };
+}
+
+function larger(width: Real, length: Real) {
+  return (block: { width: Real; length: Real }) =>
+    (width.compare(block.width) > 0 || length.compare(block.length) > 0) &&
+    (length.compare(block.width) > 0 || width.compare(block.length) > 0);
+}
+
+/** Blocks made against blocks laid out: made and used. */
+function countObjections(pattern: Pattern, ledger: Ledger): Objection[] {
+  const blocks = Object.entries(pattern.entries.blocks ?? {});
+  if (!pattern.entries.layout?.grid || blocks.length === 0) return [];
+  for (const size of pattern.sizes) {
+    const laid = blockCount(Derivation.unrecorded(pattern, size));
+    const made = blocks.map(
+      ([name]) => ledger.figure(`block.${name}.count`)?.values.get(size.name)?.need.exact,
+    );
+    const total = made.reduce((a, b) => a && b && a.add(b), rational(0));
+    if (!laid || !total || total.equals(laid.count)) continue;
+    const [first] = blocks;
+    const stated = blocks.find(([, { make }]) => make);
+    if (!first || !stated) continue;
+    const forSize = size.name === '' ? '' : ` for the size “${size.name}”`;
+    const short = total.compare(laid.count) < 0;
+    const message = `The layout takes ${laid.count} blocks${forSize}, but ${total.toString()} ${total.equals(1) ? 'is' : 'are'} made: ${laid.because}.`;
+    const path = ['blocks', stated[0], 'make', ...(stated[1].make?.pathAt(size) ?? [])];
+    return [{ code: short ? 'too-few-made' : 'too-many-made', path, message }];
+  }
+  return [];
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,194 @@
+/** Blocks and their units: how many, how large, and what is cut for them. */
+import type { Entries, Pattern } from '../../block/pattern.ts';
+import { rational } from '../../quantity/rational.ts';
+import { Real } from '../../quantity/real.ts';
+import { toInches } from '../../quantity/units.ts';
+import type { CutRequirement } from '../../trade/units/requirement.ts';
+import type { Size } from '../../trade/units/unit.ts';
+import type { Definition, Derived, Room } from '../definition.ts';
+import type { Derivation } from '../derivation.ts';
+import { counted, sentence } from '../sentence.ts';
+import { checkBlocks } from './blockChecks.ts';
+import {
+  blocksMade,
+  type CutName,
+  cutNames,
+  isUnit,
+  type PartPlace,
+  partsOf,
+  requirementOf,
+  unitPart,
+} from './parts.ts';
+import { blockCount } from './quilt.ts';
+import { bothSides, sizeFigures } from './sizes.ts';
+
+export const blocksRoom: Room = {
+  define: (pattern) => [
+    ...Object.keys(pattern.entries.blocks ?? {}).flatMap((name) => blockFigures(name)),
+    ...unitPlaces(pattern.entries).flatMap((place) => unitFigures(place, pattern)),
+  ],
+  check: checkBlocks,
+};
+
+/** The places of all units of all blocks. */
+export function unitPlaces(entries: Entries): PartPlace[] {
+  return partsOf(entries).filter(({ part }) => isUnit(part));
+}
+
+export function unitId({ block, index }: PartPlace): string {
+  return `unit.${block}.${index + 1}`;
+}
+
+function blockFigures(name: string): Definition[] {
+  const finished = (at: Derivation): Size | undefined => {
+    const sides = at.entries.blocks?.[name]?.finished;
+    return sides && { width: Real.of(sides.width), length: Real.of(sides.length) };
+  };
+  return [
+    {
+      id: `block.${name}.count`,
+      title: `The number of ${name} blocks`,
+      kind: 'count',
+      rule: 'exact',
+      derive: (at) => {
+        const made = blocksMade(at, name);
+        if (made === undefined) return undefined;
+        const stated = at.entries.blocks?.[name]?.make !== undefined;
+        const because = (!stated && blockCount(at)?.because) || `the pattern makes ${made}`;
+        return { need: Real.of(made), steps: [sentence(because)], because };
+      },
+    },
+    ...sizeFigures(`block.${name}`, `the ${name} block`, finished),
+  ];
+}
+
+function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
+  const id = unitId(place);
+  const part = pattern.entries.blocks?.[place.block]?.of?.[place.index];
+  if (!part || !isUnit(part)) return [];
+  const { name } = part.unit.kind;
+  const what = `${name} of ${place.block}`;
+  return [
+    {
+      id: `${id}.each`,
+      title: `The number of ${name} in one ${place.block} block`,
+      kind: 'count',
+      rule: 'exact',
+      derive: (at) => {
+        const each = at.entries.blocks?.[place.block]?.of?.[place.index]?.count;
+        if (!each) return undefined;
+        const because = `one ${place.block} block has ${at.show.count(each)}`;
+        return { need: Real.of(each), steps: [sentence(because)], because };
+      },
+    },
+    {
+      id: `${id}.count`,
+      title: `The number of ${what}`,
+      kind: 'count',
+      rule: 'exact',
+      derive: (at) => perBlock(at, place, at.figure(`${id}.each`)?.need),
+    },
+    ...sizeFigures(
+      id,
+      `one of the ${what}`,
+      (at) => {
+        const unit = unitPart(at, place);
+        return (
+          unit && { width: unit.kind.finished(unit.spec).width, length: unit.kind.finished(unit.spec).length }
+        );
+      },
+      (at) => {
+        const unit = unitPart(at, place);
+        return unit?.kind.unfinished(unit.spec, at.house.seam);
+      },
+    ),
+    ...cutNames(pattern, place).flatMap((names, index) => cutFigures(place, index, names, what)),
+  ];
+}
+
+function cutFigures(
+  place: PartPlace,
+  index: number,
+  { id, role, trimmable }: CutName,
+  what: string,
+): Definition[] {
+  const base = `${unitId(place)}.${id}`;
+  const cutOf = (at: Derivation) => requirementOf(at, place)?.cuts[index];
+  const title = `the ${role} for the ${what}`;
+  const side =
+    (which: 'width' | 'length'): Definition['derive'] =>
+    (at) => {
+      const cut = cutOf(at);
+      return cut && !(which === 'length' && cut.fullWidth) ? cutSide(at, cut, which, trimmable) : undefined;
+    };
+  return [
+    ...bothSides(base, `The cut size of ${title}`, trimmable ? 'at least' : 'exact', side, (at) => {
+      const cut = cutOf(at);
+      return cut && !cut.fullWidth && cut.width.compare(cut.length) === 0;
+    }),
+    {
+      id: `${base}.count`,
+      title: `The number of ${role}s for the ${what}`,
+      kind: 'count',
+      rule: 'at least',
+      derive: (at) => {
+        const cut = cutOf(at);
+        return cut && cutCount(at, cut, place);
+      },
+    },
+  ];
+}
+
+function cutSide(at: Derivation, cut: CutRequirement, side: 'width' | 'length', trimmable: boolean): Derived {
+  const { show } = at;
+  const next = cut.next === 'none' ? '' : `, cut ${cut.next}`;
+  const because = `with its seams the ${cut.role} must be ${show.length(cut[side])}${next}`;
+  const step = isOnStep(cut[side], at) ? undefined : at.house['cut to'];
+  return {
+    need: cut[side],
+    step,
+    steps: [sentence(because)],
+    because,
+    spare: trimmable ? trimSpare(at) : undefined,
+  };
+}
+
+function isOnStep(side: Real, at: Derivation): boolean {
+  return side.exact !== undefined && side.exact.div(at.house['cut to']).d === 1n;
+}
+
+/** Cutting a little larger to trim down is good practice; up to a quarter inch, or half a centimetre, goes without a word. */
+function trimSpare(at: Derivation) {
+  return at.house.system === 'inch' ? rational(1, 4) : toInches(rational(1, 2), 'cm');
+}
+
+function cutCount(at: Derivation, cut: CutRequirement, place: PartPlace): Derived {
+  const requirement = requirementOf(at, place);
+  const units = requirement?.units ?? 0;
+  const sets = requirement?.sets ?? 0;
+  const per = requirement?.unitsPerSet ?? 1;
+  const because =
+    per > 1
+      ? `${units} units at ${per} from a set take ${counted(sets, 'set')} with ${counted(cut.perSet, cut.role)} each`
+      : `${units} units take ${counted(cut.perSet, cut.role)} each`;
+  const left = cut.spare > 0 ? [`${counted(cut.spare, 'patch', 'patches')} will be left over.`] : [];
+  return {
+    need: Real.of(cut.count),
+    steps: [sentence(because), ...left],
+    because,
+    spare: spareCount(cut.count),
+  };
+}
+
+/** A few spare pieces go without a word: two, or a tenth. */
+export function spareCount(count: number) {
+  return rational(Math.max(2, Math.ceil(count / 10)));
+}
+
+export function perBlock(at: Derivation, { block }: PartPlace, each: Real | undefined): Derived | undefined {
+  const blocks = at.figure(`block.${block}.count`);
+  if (!blocks || !each) return undefined;
+  const need = each.mul(blocks.need);
+  const because = `${at.show.count(each)} in each of ${at.show.count(blocks.need)} ${block} blocks make ${at.show.count(need)}`;
+  return { need, steps: [sentence(because)], because };
+}
