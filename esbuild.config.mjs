@@ -32,6 +32,8 @@ const PROGRAMS = {
   },
   'server.browser.js': {
     platform: 'browser',
+    // A worker has no document, so libraries must not come in their version for pages.
+    conditions: ['worker'],
     target: 'es2022',
     entryPoints: ['server/entry/browser.ts'],
     format: 'iife',
