@@ -17,6 +17,14 @@ export interface FigureSource {
   ids(): readonly string[];
   value(id: string, size: Size): FigureValue | undefined;
   kind(id: string): FigureKind | undefined;
+  /** What derivations of a size have worked out once for all of them. */
+  memo(size: Size): Map<string, Remembered>;
+}
+
+interface Remembered {
+  readonly value: unknown;
+  readonly inputs: readonly BlockPath[];
+  readonly uses: readonly string[];
 }
 
 export class Derivation {
@@ -36,7 +44,8 @@ export class Derivation {
 
   /** A derivation that knows no other figures, for looking at the entries before there is a ledger. */
   static unrecorded(pattern: Pattern, size: Size): Derivation {
-    const nothing = { ids: () => [], value: () => undefined, kind: () => undefined };
+    const memo = new Map<string, Remembered>();
+    const nothing = { ids: () => [], value: () => undefined, kind: () => undefined, memo: () => memo };
     return new Derivation(pattern, size, nothing, new Show(pattern.house.system));
   }
 
@@ -52,6 +61,23 @@ export class Derivation {
   figure(id: string): FigureValue | undefined {
     this.#uses.add(id);
     return this.#source.value(id, this.size);
+  }
+
+  /**
+   * Works something out once for all figures of this size: the cuts of a unit, the quilt after its borders. What it
+   * read counts as read by everyone who asks for it.
+   */
+  once<T>(key: string, compute: (at: Derivation) => T): T {
+    const memo = this.#source.memo(this.size);
+    let known = memo.get(key);
+    if (!known) {
+      const inner = new Derivation(this.#pattern, this.size, this.#source, this.show);
+      known = { value: compute(inner), inputs: inner.inputs, uses: inner.uses };
+      memo.set(key, known);
+    }
+    for (const input of known.inputs) this.#inputs.set(input.join('\u0000'), input);
+    for (const id of known.uses) this.#uses.add(id);
+    return known.value as T;
   }
 
   kindOf(id: string): FigureKind | undefined {

@@ -9,7 +9,7 @@
  * A minus sign stands between spaces: `12-1/2"` is one length, as everywhere in the trade.
  */
 
-import type { Range } from '../findings/finding.ts';
+import { applyEdits, type Range } from '../findings/finding.ts';
 import { ONE } from '../quantity/rational.ts';
 import { readNumberAt } from '../quantity/read.ts';
 import { Real, roundDown, roundUp } from '../quantity/real.ts';
@@ -27,6 +27,7 @@ export interface Names {
   idAt(text: string, offset: number): string | undefined;
   /** `undefined` when the figure has no value; the expression has none either then. */
   value(id: string): Dimensioned | undefined;
+  show(value: Dimensioned): string;
   /** One inch, or one centimetre in a metric pattern: what `ceil` and `floor` round a length to. */
   readonly whole: Real;
 }
@@ -43,10 +44,17 @@ export class ExpressionError extends Error {
 /** Thrown and caught here: a figure that the expression needs has no value. */
 const UNAVAILABLE = new Error('a figure has no value');
 
+/** The value, and the sum as one would type it into a calculator: the figures replaced by their values. */
+export interface Evaluated extends Dimensioned {
+  readonly worked: string;
+}
+
 /** `undefined` when a figure it needs has no value. @throws ExpressionError at the place of a mistake. */
-export function evaluate(text: string, names: Names): Dimensioned | undefined {
+export function evaluate(text: string, names: Names): Evaluated | undefined {
   try {
-    return new Evaluation(text, names).all();
+    const evaluation = new Evaluation(text, names);
+    const result = evaluation.all();
+    return { ...result, worked: evaluation.worked() };
   } catch (error) {
     if (error === UNAVAILABLE) return undefined;
     throw error;
@@ -59,6 +67,7 @@ const DEEPEST = 50;
 class Evaluation {
   readonly #text: string;
   readonly #names: Names;
+  readonly #replaced: { start: number; end: number; text: string }[] = [];
   #at = 0;
   #depth = 0;
 
@@ -75,6 +84,12 @@ class Evaluation {
     if (this.#at < this.#text.length)
       throw this.#error('The figure should end here.', this.#at, this.#text.length);
     return value;
+  }
+
+  worked(): string {
+    return applyEdits(this.#text, this.#replaced)
+      .replace(/\s*\*\s*/g, ' × ')
+      .replace(/\s*÷\s*|\s+\/\s+/g, ' ÷ ');
   }
 
   #sum(): Dimensioned {
@@ -214,9 +229,10 @@ class Evaluation {
         );
       throw new UnknownName(found, { start: this.#at, end: this.#at + found.length });
     }
-    this.#at += id.length;
     const value = this.#names.value(id);
     if (!value) throw UNAVAILABLE;
+    this.#replaced.push({ start: this.#at, end: this.#at + id.length, text: this.#names.show(value) });
+    this.#at += id.length;
     return value;
   }
 

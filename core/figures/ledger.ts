@@ -43,7 +43,13 @@ class PatternLedger implements Ledger {
     ids: () => this.ids,
     value: (id, size) => this.figure(id)?.values.get(size.name),
     kind: (id) => this.figure(id)?.kind,
+    memo: (size) => {
+      const known = this.#memos.get(size.name) ?? new Map();
+      this.#memos.set(size.name, known);
+      return known;
+    },
   };
+  readonly #memos = new Map<string, ReturnType<FigureSource['memo']>>();
 
   constructor(pattern: Pattern, rooms: readonly Room[]) {
     this.#pattern = pattern;

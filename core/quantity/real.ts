@@ -101,6 +101,7 @@ export class Real {
   }
 
   compare(other: Real): -1 | 0 | 1 {
+    if (this === other) return 0;
     return this.sub(other).sign();
   }
 

@@ -193,6 +193,10 @@ function biasStripCount(at: Derivation): Derived | undefined {
 }
 
 function straightCut(at: Derivation) {
+  return at.once('binding strips', cutStraight);
+}
+
+function cutStraight(at: Derivation) {
   const need = at.figure('binding.length')?.need;
   const strip = at.figure('binding.strip')?.need.exact;
   const width = usableWidth(at, at.entries.binding?.from);
@@ -203,6 +207,10 @@ function straightCut(at: Derivation) {
 }
 
 function squareFor(at: Derivation) {
+  return at.once('binding square', findSquare);
+}
+
+function findSquare(at: Derivation) {
   const need = at.figure('binding.length')?.need;
   const strip = at.figure('binding.strip')?.need.exact;
   if (!need || !strip) return undefined;
@@ -215,6 +223,10 @@ function chosenTube(at: Derivation) {
 }
 
 function singleBiasCut(at: Derivation) {
+  return at.once('binding bias strips', cutBiasSingly);
+}
+
+function cutBiasSingly(at: Derivation) {
   const need = at.figure('binding.length')?.need;
   const strip = at.figure('binding.strip')?.need.exact;
   const width = usableWidth(at, at.entries.binding?.from);

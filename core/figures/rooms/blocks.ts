@@ -102,7 +102,46 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
         return unit?.kind.unfinished(unit.spec, at.house.seam);
       },
     ),
+    ...squareFigures(place, what),
     ...cutNames(pattern, place).flatMap((names, index) => cutFigures(place, index, names, what)),
+  ];
+}
+
+/** Where a unit takes squares of one size only, whatever their fabric: that size, and how many in all. */
+function squareFigures(place: PartPlace, what: string): Definition[] {
+  const alike = (at: Derivation) => {
+    const requirement = requirementOf(at, place);
+    const [first] = requirement?.cuts ?? [];
+    const same = requirement?.cuts.every(
+      ({ cutWidth, cutLength }) => cutWidth.equals(cutLength) && first?.cutWidth.equals(cutWidth),
+    );
+    return first && same ? requirement : undefined;
+  };
+  return [
+    {
+      id: `${unitId(place)}.cut`,
+      title: `The cut size of the squares for the ${what}`,
+      kind: 'length',
+      rule: 'at least',
+      derive: (at) => {
+        const requirement = alike(at);
+        const [first] = requirement?.cuts ?? [];
+        return first && cutSide(at, first, 'width', requirement?.method.trimmable ?? false);
+      },
+    },
+    {
+      id: `${unitId(place)}.squares`,
+      title: `The number of squares for the ${what}`,
+      kind: 'count',
+      rule: 'at least',
+      derive: (at) => {
+        const requirement = alike(at);
+        if (!requirement) return undefined;
+        const total = requirement.cuts.reduce((sum, { count }) => sum + count, 0);
+        const because = `${requirement.units} units take ${requirement.cuts.map(({ count }) => count).join(' + ')} squares`;
+        return { need: Real.of(total), steps: [sentence(because)], because, spare: spareCount(total) };
+      },
+    },
   ];
 }
 
@@ -124,7 +163,7 @@ function cutFigures(
   return [
     ...bothSides(base, `The cut size of ${title}`, trimmable ? 'at least' : 'exact', side, (at) => {
       const cut = cutOf(at);
-      return cut && !cut.fullWidth && cut.width.compare(cut.length) === 0;
+      return cut && !cut.fullWidth && cut.cutWidth.equals(cut.cutLength);
     }),
     {
       id: `${base}.count`,

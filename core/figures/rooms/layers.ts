@@ -105,6 +105,10 @@ function explain(at: Derivation, plan: PanelPlan): { steps: string[]; because: s
 }
 
 function cutOf(at: Derivation): Backing | undefined {
+  return at.once('backing', planBacking);
+}
+
+function planBacking(at: Derivation): Backing | undefined {
   const [width, length] = [topSide(at, 'width'), topSide(at, 'length')];
   if (!width || !length) return undefined;
   return backing({

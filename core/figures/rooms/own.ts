@@ -29,13 +29,18 @@ function derive(at: Derivation, name: string): Derived | undefined {
   try {
     const result = evaluate(text, namesOf(at));
     if (!result) return undefined;
-    const because = `${text} = ${at.show.dimensioned(result)}`;
+    const because = `${result.worked} = ${at.show.dimensioned(result)}`;
     if (result.dimension !== 0 && result.dimension !== 1) {
       const message = 'This is neither a length nor a count; perhaps two lengths are multiplied.';
       throw new FigureError({ code: 'bad-expression', path, message });
     }
     const kind = result.dimension === 0 ? 'count' : 'length';
-    return { need: result.value, kind, steps: [sentence(because)], because };
+    return {
+      need: result.value,
+      kind,
+      steps: result.worked === text ? [sentence(because)] : [`${text}: ${because}.`],
+      because,
+    };
   } catch (error) {
     if (!(error instanceof ExpressionError)) throw error;
     const unknown = error instanceof UnknownName;
@@ -56,6 +61,7 @@ function namesOf(at: Derivation): Names {
       const figure = at.figure(id);
       return figure && { value: figure.need, dimension: at.kindOf(id) === 'count' ? 0 : 1 };
     },
+    show: (value) => at.show.dimensioned(value),
     whole: Real.of(at.house.system === 'inch' ? ONE : toInches(ONE, 'cm')),
   };
 }

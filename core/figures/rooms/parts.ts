@@ -48,7 +48,11 @@ export interface UnitPart {
 }
 
 /** A unit ready to be computed; `undefined` when the block does not say enough, or no such unit can be sewn. */
-export function unitPart(at: Derivation, { block, index }: PartPlace): UnitPart | undefined {
+export function unitPart(at: Derivation, place: PartPlace): UnitPart | undefined {
+  return at.once(`unit ${place.block} ${place.index}`, (inner) => readyUnit(inner, place));
+}
+
+function readyUnit(at: Derivation, { block, index }: PartPlace): UnitPart | undefined {
   const part = at.entries.blocks?.[block]?.of?.[index];
   if (!part || !isUnit(part) || !part.finished) return undefined;
   const { kind } = part.unit;
@@ -92,7 +96,13 @@ function trimmingOversize(at: Derivation): Rational {
 }
 
 /** The pieces to cut for all units of a part. */
-export function requirementOf(at: Derivation, place: PartPlace): (UnitRequirement & UnitPart) | undefined {
+export function requirementOf(at: Derivation, place: PartPlace): Requirement | undefined {
+  return at.once(`cuts ${place.block} ${place.index}`, (inner) => requireUnits(inner, place));
+}
+
+export type Requirement = UnitRequirement & UnitPart;
+
+function requireUnits(at: Derivation, place: PartPlace): Requirement | undefined {
   const unit = unitPart(at, place);
   const each = at.entries.blocks?.[place.block]?.of?.[place.index]?.count;
   const made = blocksMade(at, place.block);

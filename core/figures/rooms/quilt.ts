@@ -34,6 +34,10 @@ export function isOnPoint(at: Derivation): boolean {
 
 /** Blocks set on point: only square blocks stand so. */
 export function onPoint(at: Derivation): OnPointSetting | undefined {
+  return at.once('on point', setOnPoint);
+}
+
+function setOnPoint(at: Derivation): OnPointSetting | undefined {
   const grid = at.entries.layout?.grid;
   const block = gridBlock(at);
   if (!isOnPoint(at) || !grid || !block || block.size.width.compare(block.size.length) !== 0)
@@ -43,6 +47,10 @@ export function onPoint(at: Derivation): OnPointSetting | undefined {
 
 /** The sashing of a straight set. */
 export function sashingOf(at: Derivation): Sashing | undefined {
+  return at.once('sashing', addSashing);
+}
+
+function addSashing(at: Derivation): Sashing | undefined {
   const { layout } = at.entries;
   const block = gridBlock(at);
   const sash = layout?.sashing?.finished;
@@ -77,6 +85,10 @@ export function blockCount(at: Derivation): { readonly count: number; readonly b
 
 /** The centre before any border, finished. */
 export function centre(at: Derivation): Grown | undefined {
+  return at.once('centre', layOutCentre);
+}
+
+function layOutCentre(at: Derivation): Grown | undefined {
   const { show } = at;
   const given = at.entries.layout?.centre;
   if (given) {
@@ -113,6 +125,10 @@ export function centre(at: Derivation): Grown | undefined {
 
 /** The borders, each with the quilt after it; as many as can be computed from the inside out. */
 export function bordersOf(at: Derivation): Border[] {
+  return at.once('borders', addBorders);
+}
+
+function addBorders(at: Derivation): Border[] {
   const inner = centre(at)?.size;
   if (!inner) return [];
   const specs: { finished: Rational; corners: BorderCorners }[] = [];
@@ -125,6 +141,10 @@ export function bordersOf(at: Derivation): Border[] {
 
 /** The whole quilt, finished, as it follows from layout and borders. */
 export function wholeQuilt(at: Derivation): Grown | undefined {
+  return at.once('quilt', growQuilt);
+}
+
+function growQuilt(at: Derivation): Grown | undefined {
   const middle = centre(at);
   if (!middle) return undefined;
   const entries = at.entries.borders ?? [];
