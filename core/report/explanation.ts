@@ -24,6 +24,8 @@ export interface Explanation {
 }
 
 export interface ValueTable {
+  /** A list of figures, each with its title; otherwise the one figure that the explanation is about. */
+  readonly isList: boolean;
   readonly sizes: readonly string[];
   readonly rows: readonly ValueRow[];
 }
@@ -69,7 +71,7 @@ function statedAt({ accounts, statements, manuscript }: Proof, offset: number): 
 
 function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explanation {
   const { figure, size, value, evidence } = tie;
-  const table = tableOf(proof, [figure]);
+  const table = tableOf(proof, [figure], false);
   const workingOf = table.sizes.length > 1 ? (size ?? undefined) : undefined;
   return {
     range,
@@ -101,10 +103,9 @@ function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanatio
   const range = [proof.pattern.place(path), proof.pattern.keyPlace(path)].find(
     (place) => place && holds(place, offset),
   );
-  const [entry, name, size] = path;
-  if (!range || entry === undefined) return undefined;
-  const single = entry === 'states' || entry === 'figures' ? name : path.join('.');
-  const figure = typeof single === 'string' ? proof.ledger.figure(single) : undefined;
+  const size = path[2];
+  if (!range) return undefined;
+  const figure = figureOf(proof, path);
   if (figure) return explainFigure(proof, figure, range, size);
   const figures = figuresBehind(proof, path);
   if (figures.length === 0) return undefined;
@@ -112,7 +113,7 @@ function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanatio
     range,
     title: `What follows from “${String(path.at(-1))}”`,
     verdict: undefined,
-    table: tableOf(proof, figures.slice(0, MOST_ROWS)),
+    table: tableOf(proof, figures.slice(0, MOST_ROWS), true),
     working: [],
     workingOf: undefined,
     evidence: [],
@@ -125,7 +126,7 @@ function explainFigure(
   range: Range,
   size: string | number | undefined,
 ): Explanation {
-  const table = tableOf(proof, [figure]);
+  const table = tableOf(proof, [figure], false);
   const named = typeof size === 'number' ? proof.pattern.sizes[size]?.name : size;
   const differs = table.sizes.length > 1;
   const value = differs ? figure.values.get(named ?? '') : [...figure.values.values()][0];
@@ -134,19 +135,40 @@ function explainFigure(
   return { range, title: figure.title, verdict: undefined, table, working, workingOf, evidence: [] };
 }
 
+/** The one figure that an entry is, or names. */
+function figureOf({ ledger }: Proof, path: BlockPath): Figure | undefined {
+  const [entry, name] = path;
+  // A house rule is a figure too, but the author wants to know what it decides.
+  if (entry === 'house') return undefined;
+  const id = entry === 'states' || entry === 'figures' ? name : path.join('.');
+  return typeof id === 'string' ? ledger.figure(id) : undefined;
+}
+
 /** The figures of an entry by their names; for house rules and fabrics, the figures that were computed with them. */
 function figuresBehind({ ledger }: Proof, path: BlockPath): Figure[] {
-  const all = ledger.ids.flatMap((id) => ledger.figure(id) ?? []);
+  const all = ledger.ids
+    .flatMap((id) => ledger.figure(id) ?? [])
+    .filter(({ id }) => !id.startsWith('house.'));
   const named = all.filter(({ id }) => id.startsWith(`${String(path[0])}.`));
   if (named.length > 0) return named;
-  return all.filter(({ values }) =>
-    [...values.values()].some(({ inputs }) =>
-      inputs.some((input) => path.every((step, i) => input[i] === step)),
-    ),
+  const follows = new Set<string>();
+  // Figures stand in the order of the block, not of their use: go on until none is added.
+  for (let before = -1; before !== follows.size; ) {
+    before = follows.size;
+    for (const figure of all) if (comesFrom(figure, path, follows)) follows.add(figure.id);
+  }
+  return all.filter(({ id }) => follows.has(id));
+}
+
+function comesFrom({ values }: Figure, path: BlockPath, follows: ReadonlySet<string>): boolean {
+  return [...values.values()].some(
+    ({ inputs, uses }) =>
+      inputs.some((input) => path.every((step, index) => input[index] === step)) ||
+      uses.some((id) => follows.has(id)),
   );
 }
 
-function tableOf({ pattern, ledger }: Proof, figures: readonly Figure[]): ValueTable {
+function tableOf({ pattern, ledger }: Proof, figures: readonly Figure[], isList: boolean): ValueTable {
   const sizes = pattern.sizes.map(({ name }) => name);
   const rows = figures.map(({ title, kind, rule, values }) => ({
     title,
@@ -157,8 +179,8 @@ function tableOf({ pattern, ledger }: Proof, figures: readonly Figure[]): ValueT
     }),
   }));
   const differs = rows.some(({ values }) => values.some((value) => value !== values[0]));
-  if (differs) return { sizes, rows };
-  return { sizes: [''], rows: rows.map((row) => ({ ...row, values: row.values.slice(0, 1) })) };
+  if (differs) return { isList, sizes, rows };
+  return { isList, sizes: [''], rows: rows.map((row) => ({ ...row, values: row.values.slice(0, 1) })) };
 }
 
 /** The cursor behind the last character still points at the number. */

@@ -26,10 +26,10 @@ export function toPlainText({ title, verdict, table, working, workingOf, evidenc
 }
 
 /** The value of one figure that is the same in all sizes. */
-function singleValue({ sizes, rows }: ValueTable): string | undefined {
+function singleValue({ isList, sizes, rows }: ValueTable): string | undefined {
   const [row] = rows;
   const value = row?.values[0];
-  if (!row || value === undefined || sizes.length > 1 || rows.length > 1) return undefined;
+  if (isList || !row || value === undefined || sizes.length > 1) return undefined;
   return row.atLeast ? `at least ${value}` : value;
 }
 
@@ -38,9 +38,9 @@ function perSize({ atLeast, values }: ValueRow, { sizes }: ValueTable): string {
   return `${atLeast ? 'at least ' : ''}${shown.join(', ')}`;
 }
 
-function markdownTable({ sizes, rows }: ValueTable): string {
+function markdownTable({ isList, sizes, rows }: ValueTable): string {
   // One figure needs no column for its name: the title says it.
-  const label = rows.length > 1 ? named : rows.some(({ atLeast }) => atLeast) ? () => 'at least' : undefined;
+  const label = isList ? named : rows.some(({ atLeast }) => atLeast) ? () => 'at least' : undefined;
   const columns = sizes.map((size) => size || 'value');
   const lines = [
     label ? ['', ...columns] : columns,

@@ -47,8 +47,9 @@ function findingText(path: string, finding: ReportedFinding, lines: Lines, { pai
   ];
   const related = relatedText(finding, lines);
   if (related) text.push(indented(related, '  ', width));
-  for (const { title } of finding.fixes) {
-    text.push(indented(`${paint.good('To fix it:')} ${title}`, '  ', width));
+  for (const [index, { title }] of finding.fixes.entries()) {
+    // Several fixes are a choice.
+    text.push(indented(`${paint.good(index === 0 ? 'To fix it:' : 'or:')} ${title}`, '  ', width));
   }
   return text.join('\n');
 }
