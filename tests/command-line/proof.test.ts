@@ -47,6 +47,19 @@ describe('proof', () => {
     expect(report.documents.map(({ path }) => path)).toEqual(['a/one.md', 'a/three.MD', 'a/two.markdown']);
   });
 
+  it('knows what the repository around a folder ignores', async () => {
+    const folder = await folderWith({
+      '.git/HEAD': 'ref: refs/heads/main\n',
+      '.gitignore': 'patterns/old/\n',
+      'patterns/new.md': right,
+      'patterns/old/wall.md': wrong,
+    });
+    const { status, stdout } = await run(folder, ['proof', 'patterns', '--format', 'json']);
+
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout)).toMatchObject({ documents: [{ path: 'patterns/new.md' }] });
+  });
+
   it('reads a file that is named once, even when it is named twice, ignored, or no .md', async () => {
     const folder = await folderWith({ 'draft.txt': wrong, '.gitignore': 'draft.txt\n' });
     const { status, stdout } = await run(folder, [
