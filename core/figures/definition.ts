@@ -40,6 +40,8 @@ export interface Objection {
   readonly code: Code;
   readonly path: BlockPath;
   readonly message: string;
+  /** Whether the name of the entry is meant rather than its value: something is missing in it. */
+  readonly atKey?: boolean;
   /** The part of the value's text that is meant, where it is not all of it. */
   readonly within?: Range | undefined;
 }

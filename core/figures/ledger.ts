@@ -150,8 +150,8 @@ class PatternLedger implements Ledger {
     };
   }
 
-  #finding({ code, path, message, within }: Objection): Finding[] {
-    const range = this.#pattern.place(path);
+  #finding({ code, path, message, within, atKey }: Objection): Finding[] {
+    const range = atKey ? this.#pattern.keyPlace(path) : this.#pattern.place(path);
     if (!range) return [];
     const place: Range = within
       ? { start: range.start + within.start, end: Math.min(range.end, range.start + within.end) }

@@ -1,10 +1,10 @@
 /** What can be wrong with blocks and their units: units that cannot be sewn, and parts that do not fill the block. */
 import type { Pattern } from '../../block/pattern.ts';
 import type { BlockPath } from '../../block/place.ts';
-import { listed, suggestion } from '../../block/words.ts';
+import { listed } from '../../block/words.ts';
 import { rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
-import { methodNames, unitMethod } from '../../trade/units/kinds.ts';
+import { unitMethod } from '../../trade/units/kinds.ts';
 import type { Objection } from '../definition.ts';
 import { Derivation } from '../derivation.ts';
 import type { Ledger } from '../ledger.ts';
@@ -29,15 +29,16 @@ function unitObjections(pattern: Pattern): Objection[] {
       return [
         {
           code: 'missing-entry',
-          path: [...path, 'finished'],
+          path,
+          atKey: true,
           message: 'A piece needs its size: finished, or cut.',
         },
       ];
     }
     const { kind } = part.unit;
     if (part.method !== undefined && !unitMethod(kind, part.method)) {
-      const names = methodNames(kind);
-      const message = `${capital(kind.name)} are made ${listed(names, 'or')}.${suggestion(part.method, names)}`;
+      const names = kind.methods.map(({ name }) => name);
+      const message = `${capital(kind.name)} are made ${listed(names, 'or')}.`;
       return [{ code: 'bad-value', path: [...path, 'method'], message }];
     }
     const missing = kind.needs.find((need) => part[need] === undefined);
@@ -45,7 +46,8 @@ function unitObjections(pattern: Pattern): Objection[] {
       return [
         {
           code: 'missing-entry',
-          path: [...path, missing],
+          path,
+          atKey: true,
           message: `${capital(kind.name)} need “${missing}”.`,
         },
       ];

@@ -16,6 +16,7 @@ export const bordersRoom: Room = {
       ? [
           {
             code: 'missing-entry',
+            atKey: true,
             path: ['borders'],
             message:
               'Borders need what they go around: describe it under “layout”, as a grid of blocks or a centre.',

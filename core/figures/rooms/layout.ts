@@ -33,6 +33,7 @@ export const layoutRoom: Room = {
     if (layout?.grid && !blocks)
       objections.push({
         code: 'missing-entry',
+        atKey: true,
         path: ['layout', 'grid'],
         message: 'The grid needs a block: describe it under “blocks”.',
       });

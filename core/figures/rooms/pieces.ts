@@ -17,9 +17,11 @@ export const piecesRoom: Room = {
   define: (pattern) => piecesOf(pattern).flatMap(pieceFigures),
   check: (pattern) =>
     Object.entries(pattern.entries.pieces ?? {}).flatMap(([name, { cut, finished }]): Objection[] => {
-      const path: BlockPath = ['pieces', name, 'cut'];
+      const path: BlockPath = ['pieces', name];
       if (!cut && !finished)
-        return [{ code: 'missing-entry', path, message: 'A piece needs its size: cut, or finished.' }];
+        return [
+          { code: 'missing-entry', path, atKey: true, message: 'A piece needs its size: cut, or finished.' },
+        ];
       return [];
     }),
 };
