@@ -109,7 +109,7 @@ function rawLine(map: TextMap, source: string, { start, end }: Line, text: strin
     at--;
     shown--;
   }
-  const tab = Math.max(at - 1, start);
+  const tab = source[at - 1] === '\t' ? at - 1 : at;
   map.add(text.slice(0, shown), tab, at);
   for (let unit = shown; unit < text.length; unit++, at++) map.add(text.charAt(unit), at, at + 1);
 }
