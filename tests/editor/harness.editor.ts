@@ -2,14 +2,13 @@
  * Proves the harness itself with a tiny extension and a tiny language server of its own (`fixtures/`).
  * When this fails, the editors or the harness are broken; when only `proofread.editor.ts` fails, the product is.
  */
-import { cp, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { cp } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type NeovimReport, runInNeovim } from './neovim.ts';
 import { fixtures, repository } from './places.ts';
-import { run } from './programs.ts';
-import { openVisualStudioCode, screenshotOnFailure, type VisualStudioCode } from './vscode.ts';
+import { removeFolder, run, temporaryFolder } from './programs.ts';
+import { keepEvidenceOfFailures, openVisualStudioCode, type VisualStudioCode } from './vscode.ts';
 
 const workspace = join(fixtures, 'workspace');
 const file = 'patterns/probe.md';
@@ -18,16 +17,16 @@ const message = 'Cut 3⅜" here, not 3½".';
 describe('the harness in VS Code', () => {
   let temporary: string;
   let editor: VisualStudioCode;
-  screenshotOnFailure(() => editor);
+  keepEvidenceOfFailures(() => editor);
 
   beforeAll(async () => {
-    temporary = await mkdtemp(join(tmpdir(), 'measure-twice-probe-'));
+    temporary = await temporaryFolder('probe');
     editor = await openVisualStudioCode({ workspace, vsix: await packageProbe(temporary) });
   });
 
   afterAll(async () => {
     await editor?.dispose();
-    await rm(temporary, { recursive: true, force: true });
+    await removeFolder(temporary);
   });
 
   it('opens a file in a subfolder and sees its squiggle', async () => {

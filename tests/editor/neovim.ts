@@ -1,10 +1,9 @@
 /** A second real client: Debian's Neovim with its own language client. The session itself is in `neovim.lua`. */
-import { cp, mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { cp, readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { nvim, requireEditor } from './places.ts';
 import type { Severity } from './problems.ts';
-import { run } from './programs.ts';
+import { removeFolder, run, temporaryFolder } from './programs.ts';
 
 export interface NeovimSession {
   /** The folder to open. Neovim works on a copy. */
@@ -43,7 +42,7 @@ export interface NeovimReport {
 /** Opens a manuscript in Neovim, hovers over its first error, applies the first code action there, and saves. */
 export async function runInNeovim({ workspace, file, server }: NeovimSession): Promise<NeovimReport> {
   requireEditor(nvim);
-  const home = await mkdtemp(join(tmpdir(), 'measure-twice-neovim-'));
+  const home = await temporaryFolder('neovim');
   try {
     const root = join(home, basename(workspace));
     await cp(workspace, root, { recursive: true });
@@ -69,7 +68,7 @@ export async function runInNeovim({ workspace, file, server }: NeovimSession): P
     if ('error' in report) throw new Error(`Neovim: ${report.error}\n${await serverLog(home)}`);
     return { ...report, before, after: await readFile(path, 'utf8') };
   } finally {
-    await rm(home, { recursive: true, force: true, maxRetries: 5 });
+    await removeFolder(home);
   }
 }
 

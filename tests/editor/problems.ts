@@ -38,14 +38,17 @@ interface Marker {
 
 const severities: Record<number, Severity> = { 8: 'error', 4: 'warning', 2: 'info', 1: 'hint' };
 
-/** The rows of the Problems panel, which must be open and have the keyboard's focus; sorted by file and place. */
+/** The rows of the Problems panel, which must be open; sorted by file and place. */
 export async function copyProblems(page: Page, folder: string): Promise<Problem[]> {
   const nothing = 'nothing copied';
+  const list = page.locator('.markers-panel .monaco-list').first();
   let copied = nothing;
   await page.evaluate(`navigator.clipboard.writeText('${nothing}')`);
   const done = await until(async () => {
     // An empty panel copies nothing, and so leaves the clipboard as it is.
-    if ((await page.locator('.markers-panel .monaco-list-row').count()) === 0) return true;
+    if ((await list.locator('.monaco-list-row').count()) === 0) return true;
+    // Without this, a slow panel leaves the keys to the editor.
+    await list.focus();
     await page.keyboard.press('Control+A');
     await page.keyboard.press('Control+C');
     copied = await page.evaluate<string>('navigator.clipboard.readText()');

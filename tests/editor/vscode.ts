@@ -4,14 +4,13 @@
  * `openVisualStudioCode` starts both on a copy of a workspace, in fresh folders; `dispose` leaves neither a
  * process nor a file behind. What a person does in the window is in `workbench.ts`.
  */
-import { cp, mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { cp, mkdir, rm, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { type Browser, chromium as playwright } from 'playwright-core';
 import { beforeEach } from 'vitest';
 import { artefacts, chromium, codeServer, requireEditor } from './places.ts';
-import { freePort, Program, run, until } from './programs.ts';
-import { Workbench } from './workbench.ts';
+import { freePort, Program, removeFolder, run, temporaryFolder, until } from './programs.ts';
+import { patience, Workbench } from './workbench.ts';
 
 export type Theme = 'light' | 'dark';
 
@@ -70,12 +69,13 @@ const chromiumFlags = [
 
 export async function openVisualStudioCode(options: OpenOptions): Promise<VisualStudioCode> {
   requireEditor(codeServer.node, codeServer.entry, chromium);
-  const home = await mkdtemp(join(tmpdir(), 'measure-twice-vscode-'));
+  const home = await temporaryFolder('vscode');
   const editor = new VisualStudioCode(home, options);
   try {
     await editor.start();
     return editor;
   } catch (error) {
+    await editor.keepEvidence('failed-to-open').catch(() => {});
     await editor.dispose();
     throw error;
   }
@@ -118,11 +118,20 @@ export class VisualStudioCode extends Workbench {
     return path;
   }
 
+  /** A picture of the window as it is, and what the extensions logged, in `tests/editor/artefacts/<name>…`. */
+  async keepEvidence(name: string): Promise<void> {
+    await this.page.screenshot({ path: join(artefacts, `${name}.png`) });
+    await cp(join(this.#home, 'user-data/logs'), join(artefacts, name), { recursive: true });
+  }
+
   /** Closes the window, ends the server with all its children, and removes the folders. */
   async dispose(): Promise<void> {
-    await this.#browser?.close();
-    await this.#server?.stop();
-    await rm(this.#home, { recursive: true, force: true, maxRetries: 5 });
+    try {
+      await this.#browser?.close();
+    } finally {
+      await this.#server?.stop();
+      await removeFolder(this.#home);
+    }
   }
 
   async #writeSettings(): Promise<void> {
@@ -172,7 +181,7 @@ export class VisualStudioCode extends Workbench {
     this.#server = server;
     const address = `http://127.0.0.1:${port}`;
     const answers = async () => (await fetch(`${address}/healthz`).catch(() => undefined))?.ok === true;
-    if (!(await until(answers, 30_000))) throw new Error(`code-server does not answer:\n${server.output}`);
+    if (!(await until(answers, patience))) throw new Error(`code-server does not answer:\n${server.output}`);
     return address;
   }
 
@@ -189,17 +198,19 @@ export class VisualStudioCode extends Workbench {
       (route) => route.abort(),
     );
     this.page = await context.newPage();
+    this.page.setDefaultTimeout(patience);
     await this.page.goto(address);
-    await this.page.waitForSelector('.explorer-folders-view .monaco-list-row', { timeout: 120_000 });
+    await this.page.waitForSelector('.explorer-folders-view .monaco-list-row');
   }
 }
 
-/** To be called in a `describe`: keeps a picture of the window beside the report of each test that fails. */
-export function screenshotOnFailure(editor: () => VisualStudioCode | undefined): void {
-  beforeEach(({ onTestFailed }) => {
-    onTestFailed(async ({ task }) => {
-      const name = task.name.replace(/[^\p{L}\p{N}]+/gu, '-').toLowerCase();
-      await editor()?.page.screenshot({ path: join(artefacts, `failed-${name}.png`) });
-    });
+/** To be called in a `describe`: keeps a picture and the logs of the window for each test that fails. */
+export function keepEvidenceOfFailures(editor: () => VisualStudioCode | undefined): void {
+  beforeEach(async ({ task, onTestFailed }) => {
+    const name = `failed-${task.name.replace(/[^\p{L}\p{N}]+/gu, '-')}`;
+    await Promise.all(
+      [name, `${name}.png`].map((old) => rm(join(artefacts, old), { recursive: true, force: true })),
+    );
+    onTestFailed(() => editor()?.keepEvidence(name));
   });
 }

@@ -6,7 +6,7 @@ import { copyProblems, listProblems, type Place, type Problem, type Severity } f
 import { until } from './programs.ts';
 
 /** How long a language server may take to answer. It is no measure of speed: only what never comes fails. */
-const patience = 60_000;
+export const patience = 60_000;
 
 export class Workbench {
   /** The copy of the workspace that the window has open. */
@@ -82,7 +82,7 @@ export class Workbench {
 
   /** Waits for a squiggle of this severity on the visible part of the open file. */
   async waitForSquiggle(severity: Severity): Promise<void> {
-    await this.page.locator(`.editor-instance .squiggly-${severity}`).first().waitFor({ timeout: patience });
+    await this.page.locator(`.editor-instance .squiggly-${severity}`).first().waitFor();
   }
 
   /** The rows of the Problems panel, sorted by file and place. */
@@ -112,57 +112,48 @@ export class Workbench {
     return found;
   }
 
-  /** Asks for the hover at the cursor and returns its text once it contains `expected`. It stays open. */
-  async hover(expected: string | RegExp = /\S/): Promise<string> {
+  /** Asks for the hover at the cursor, and returns its text once it contains all that is expected. It stays open. */
+  async hover(...expected: (string | RegExp)[]): Promise<string> {
     await this.page.keyboard.press('Control+K');
     await this.page.keyboard.press('Control+I');
-    const content = this.page.locator('.monaco-hover:not(.hidden)').filter({ hasText: expected }).first();
-    await content.waitFor();
-    return visibleText(content);
+    const hover = this.page.locator('.monaco-hover:not(.hidden)');
+    // Its parts come one by one: from the problem, from each server, and last the offer of a quick fix.
+    const complete = (text: string) =>
+      !text.includes('Checking for quick fixes') && containsAll(text, expected);
+    return this.#waitForText('hover', hover, complete);
   }
 
   /** Opens the quick-fix menu at the cursor and returns the titles in it. */
   async quickFixes(): Promise<string[]> {
     const rows = this.#quickFixRows();
     if (!(await rows.first().isVisible())) await this.page.keyboard.press('Control+.');
-    await rows.first().waitFor();
-    return (await rows.allInnerTexts()).map((title) => title.trim());
+    await this.#waitForText('quick fix', rows, (title) => title !== '');
+    return visibleTexts(rows);
   }
 
   /** Chooses a fix from the quick-fix menu at the cursor. */
   async chooseQuickFix(title: string): Promise<void> {
     const titles = await this.quickFixes();
-    const index = titles.indexOf(title);
-    if (index < 0) throw new Error(`There is no quick fix "${title}", only: ${titles.join(' | ')}`);
-    await this.#quickFixRows().nth(index).click();
+    if (!titles.includes(title))
+      throw new Error(`There is no quick fix "${title}", only: ${titles.join(' | ')}`);
+    await this.#quickFixRows().getByText(title, { exact: true }).first().click();
     await this.#quickFixRows().first().waitFor({ state: 'detached' });
   }
 
   /** The texts in the status bar, from left to right. */
   async statusBar(): Promise<string[]> {
-    const texts = await this.page.locator('.statusbar-item:visible').allInnerTexts();
-    return texts.map((text) => text.replace(/\s+/g, ' ').trim()).filter((text) => text !== '');
+    return (await visibleTexts(this.#statusEntries())).filter((text) => text !== '');
   }
 
   /** Waits for an entry in the status bar, and returns its text. */
   async waitForStatus(pattern: RegExp): Promise<string> {
-    let entries: string[] = [];
-    const matching = () => entries.find((entry) => pattern.test(entry));
-    await until(async () => {
-      entries = await this.statusBar();
-      return matching() !== undefined;
-    }, patience);
-    const found = matching();
-    if (found === undefined)
-      throw new Error(`The status bar shows no ${pattern}, only: ${entries.join(' | ')}`);
-    return found;
+    return this.#waitForText('entry in the status bar', this.#statusEntries(), (text) => pattern.test(text));
   }
 
   /** Waits for a notification with this text, and returns all of its text. */
   async waitForNotification(text: string | RegExp): Promise<string> {
-    const toast = this.page.locator('.notification-toast').filter({ hasText: text }).first();
-    await toast.waitFor({ timeout: patience });
-    return visibleText(toast);
+    const toasts = this.page.locator('.notification-toast');
+    return this.#waitForText('notification', toasts, (shown) => containsAll(shown, [text]));
   }
 
   /** Waits for a webview, such as the Markdown preview, that shows this text. */
@@ -185,7 +176,7 @@ export class Workbench {
 
   /** Waits until the window says that it has nothing more to do. */
   async settle(): Promise<void> {
-    await this.page.locator('[id="status.progress"]').waitFor({ state: 'hidden', timeout: patience });
+    await this.page.locator('[id="status.progress"]').waitFor({ state: 'hidden' });
   }
 
   async #fillQuickInput(value: string): Promise<void> {
@@ -200,6 +191,23 @@ export class Workbench {
       .getByText(label, { exact: true })
       .first()
       .click();
+  }
+
+  /** Waits until one of the elements has a fitting text, and returns it as it was at that moment. */
+  async #waitForText(what: string, elements: Locator, fits: (text: string) => boolean): Promise<string> {
+    let texts: string[] = [];
+    await until(async () => {
+      texts = await visibleTexts(elements);
+      return texts.some(fits);
+    }, patience);
+    const found = texts.find(fits);
+    if (found === undefined)
+      throw new Error(`The ${what} waited for did not come; there is: ${texts.join(' | ')}`);
+    return found;
+  }
+
+  #statusEntries(): Locator {
+    return this.page.locator('.statusbar-item:visible');
   }
 
   #quickFixRows(): Locator {
@@ -224,9 +232,13 @@ export class Workbench {
   }
 }
 
-/** The text as a person sees it: hidden parts left out, blocks on lines of their own. */
-async function visibleText(element: Locator): Promise<string> {
-  return (await element.allInnerTexts()).join('\n');
+/** The text of each element as a person reads it: hidden parts left out, all white space one space. */
+async function visibleTexts(elements: Locator): Promise<string[]> {
+  return (await elements.allInnerTexts()).map((text) => text.replace(/\s+/g, ' ').trim());
+}
+
+function containsAll(text: string, expected: readonly (string | RegExp)[]): boolean {
+  return expected.every((part) => (typeof part === 'string' ? text.includes(part) : part.test(text)));
 }
 
 /** A webview loads in a pending frame, which becomes the active one when it is complete. */
