@@ -4,8 +4,8 @@
  *
  * What both show is compared with what the command line says of the same file.
  */
-import { existsSync, readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readdirSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Diagnostic, type NeovimReport, runInNeovim } from './neovim.ts';
 import { repository, requireBuilt } from './places.ts';
@@ -64,6 +64,10 @@ describe('a flawed manuscript in VS Code', () => {
 
   beforeAll(async () => {
     const vsix = requireBuilt('npm run package', ...product.vsix);
+    // An old package would be compared with a new command line.
+    if (statSync(vsix).mtimeMs < statSync(requireBuilt('npm run build', product.program)).mtimeMs) {
+      fail(`${basename(vsix)} is older than ${product.program}. Run \`npm run package\` first.`);
+    }
     editor = await openVisualStudioCode({ workspace: product.samples, vsix });
     await editor.openFile(file);
     problems = (await editor.waitForProblems((all) => all.some(isOurs))).filter(isOurs).sort(byPlace);

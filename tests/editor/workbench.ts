@@ -32,7 +32,7 @@ export class Workbench {
     const name = basename(path);
     await this.page.keyboard.press('Control+P');
     await this.#fillQuickInput(path);
-    await this.page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }).first().click();
+    await this.#click(this.page.locator('.quick-input-list .monaco-list-row').filter({ hasText: name }));
     await this.page.locator('.tab.active').filter({ hasText: name }).first().waitFor();
     await this.page.locator('.editor-instance .view-line').first().waitFor();
     this.#file = path;
@@ -136,7 +136,7 @@ export class Workbench {
     const titles = await this.quickFixes();
     if (!titles.includes(title))
       throw new Error(`There is no quick fix "${title}", only: ${titles.join(' | ')}`);
-    await this.#quickFixRows().getByText(title, { exact: true }).first().click();
+    await this.#click(this.#quickFixRows().getByText(title, { exact: true }));
     await this.#quickFixRows().first().waitFor({ state: 'detached' });
   }
 
@@ -186,11 +186,13 @@ export class Workbench {
   }
 
   async #clickQuickInputRow(label: string): Promise<void> {
-    await this.page
-      .locator('.quick-input-list .label-name')
-      .getByText(label, { exact: true })
-      .first()
-      .click();
+    await this.#click(this.page.locator('.quick-input-list .label-name').getByText(label, { exact: true }));
+  }
+
+  /** Clicks the first of these, and takes the pointer out of the way, so that it brings up no tooltip. */
+  async #click(elements: Locator): Promise<void> {
+    await elements.first().click();
+    await this.page.mouse.move(0, 0);
   }
 
   /** Waits until one of the elements has a fitting text, and returns it as it was at that moment. */
