@@ -1,0 +1,26 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { proofread } from '../../core/proof/proofread.ts';
+
+const read = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
+const readme = read('README.md');
+
+describe('the README', () => {
+  it('gives two commands, and the checks run exactly the one that passes the tests', () => {
+    const commands = [...readme.matchAll(/^```sh\n(.+)\n```$/gm)].map(([, command]) => command);
+    expect(commands).toEqual(['npm ci && npm run samples', 'npm ci && npm test']);
+    expect(read('.ci/run')).toContain(`bash -c '${commands[1]}'`);
+  });
+
+  it('shows a message that the program really gives', () => {
+    const example = /^````markdown\n([\s\S]*?)^````$/m.exec(readme)?.[1] ?? '';
+    const said = /^ {2}> (.+)$/m.exec(readme)?.[1];
+    expect(proofread({ source: example }).findings.map(({ message }) => message)).toEqual([said]);
+  });
+
+  it('links to files that exist', () => {
+    const links = [...readme.matchAll(/\]\(([^)#]+)\)/g)].map(([, link]) => link ?? '');
+    for (const link of links)
+      expect(() => readFileSync(new URL(`../../${link}`, import.meta.url))).not.toThrow(/ENOENT/);
+  });
+});
