@@ -12,6 +12,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           // The real editors have a runner of their own: `npm run test:editors`.
           exclude: ['tests/editor/**', ...PROGRAMS],
+          // Generous: properties and first imports take their time on a loaded machine.
+          testTimeout: 60_000,
         },
       },
       {
@@ -19,7 +21,7 @@ export default defineConfig({
           name: 'programs',
           include: PROGRAMS,
           globalSetup: ['tests/command-line/build.ts'],
-          testTimeout: 30_000,
+          testTimeout: 60_000,
         },
       },
     ],
