@@ -1,4 +1,6 @@
-import type { Pattern } from '../block/pattern.ts';
+import { ENTRIES } from '../block/entries/index.ts';
+import type { EntryKey, Pattern } from '../block/pattern.ts';
+import { suggestion } from '../block/words.ts';
 import type { Ledger } from '../figures/ledger.ts';
 
 /**
@@ -9,4 +11,12 @@ export function isExcused(id: string, pattern: Pattern, ledger: Ledger): boolean
   if (ledger.ids.includes(id)) return true;
   const [entry] = id.split('.');
   return [...pattern.broken].some((path) => path.split('.').some((part) => part === entry || part === id));
+}
+
+/** That a figure does not exist, and what to do about it: the nearest name, or the entry that would fix it. */
+export function noSuchFigure(id: string, { entries }: Pattern, ledger: Ledger): string {
+  const [entry = ''] = id.split('.');
+  const absent = Object.hasOwn(ENTRIES, entry) && entries[entry as EntryKey] === undefined;
+  const hint = absent ? ` It needs the entry “${entry}” in the measure block.` : suggestion(id, ledger.ids);
+  return `There is no figure “${id}”.${hint}`;
 }

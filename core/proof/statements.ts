@@ -1,12 +1,11 @@
 /** Ties by statement: what the `states` entries of the block say that the author believes. */
 import type { Pattern } from '../block/pattern.ts';
-import { suggestion } from '../block/words.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES } from '../findings/codes.ts';
 import type { Finding, Range } from '../findings/finding.ts';
 import { readNumberAt } from '../quantity/read.ts';
 import { type Assessment, assess } from './assess.ts';
-import { isExcused } from './excuse.ts';
+import { isExcused, noSuchFigure } from './excuse.ts';
 import type { Tie } from './proof.ts';
 
 /** One stated value, and how it came out. */
@@ -27,7 +26,8 @@ export function checkStatements(source: string, pattern: Pattern, ledger: Ledger
     const figure = ledger.figure(id);
     if (!figure) {
       const place = pattern.keyPlace(['states', id]);
-      if (place && !isExcused(id, pattern, ledger)) findings.push(unknown(id, place, ledger));
+      if (place && !isExcused(id, pattern, ledger))
+        findings.push(unknown(place, noSuchFigure(id, pattern, ledger)));
       continue;
     }
     const seen = new Set<number>();
@@ -61,8 +61,7 @@ export function checkStatements(source: string, pattern: Pattern, ledger: Ledger
   return { statements, findings };
 }
 
-function unknown(id: string, { start, end }: Range, ledger: Ledger): Finding {
+function unknown({ start, end }: Range, message: string): Finding {
   const code = 'unknown-figure';
-  const message = `There is no figure “${id}”.${suggestion(id, ledger.ids)}`;
   return { code, severity: CODES[code].severity, message, start, end, related: [], fixes: [] };
 }

@@ -7,7 +7,7 @@ import { CODES, type Code } from '../findings/codes.ts';
 import type { Finding, Range } from '../findings/finding.ts';
 import type { Manuscript, Passage, ReadNumber, TagComment } from '../manuscript/manuscript.ts';
 import type { Tag } from '../manuscript/tags.ts';
-import { isExcused } from './excuse.ts';
+import { isExcused, noSuchFigure } from './excuse.ts';
 import type { Tie } from './proof.ts';
 import { type SizeChoice, sizesOf } from './sizeOf.ts';
 
@@ -83,7 +83,7 @@ class TagReading implements TagTies {
   #figure(id: string, range: Range): Figure | undefined {
     const figure = this.#ledger.figure(id);
     if (!figure && !isExcused(id, this.#pattern, this.#ledger))
-      this.#report('unknown-figure', range, `There is no figure “${id}”.${suggestion(id, this.#ledger.ids)}`);
+      this.#report('unknown-figure', range, noSuchFigure(id, this.#pattern, this.#ledger));
     return figure;
   }
 

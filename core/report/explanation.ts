@@ -87,13 +87,13 @@ function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explana
 function verdictOf({ kind, text, expected }: Pick<Stated, 'kind' | 'text' | 'expected'>): string | undefined {
   switch (kind) {
     case 'verified':
-      return `“${text}” is right.`;
+      return `${text} is right.`;
     case 'generous':
-      return `“${text}” is enough, and more than needed${expected === undefined ? '' : `: ${expected} would do`}.`;
+      return `${text} is enough, and more than needed${expected === undefined ? '' : `: ${expected} would do`}.`;
     case 'wrong':
     case 'stale':
     case 'short':
-      return `“${text}” is not right${expected === undefined ? '' : `: it should be ${expected}`}.`;
+      return `Here stands ${text}${expected === undefined ? ', which is not right' : `; it should be ${expected}`}.`;
     default:
       return undefined;
   }

@@ -59,10 +59,10 @@ describe('An explanation', () => {
     const quilt = block('finished: 36" x 48"', 'binding: { strip: 2 1/4", grain: straight }');
 
     expect(markdownAt(`${quilt}\nBind 16|8" <!-- = finished.edge --> of edge.`)).toContain(
-      '“168"” is right.',
+      '168" is right.',
     );
     expect(markdownAt(`${quilt}\nBuy 2 |yd <!-- = binding.yardage --> of it.`)).toContain(
-      '“2 yd” is enough, and more than needed: ⅜ yd would do.',
+      '2 yd is enough, and more than needed: ⅜ yd would do.',
     );
   });
 

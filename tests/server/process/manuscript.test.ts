@@ -94,7 +94,7 @@ describe('Hover', () => {
       [
         '**The number of binding strips**',
         '',
-        '“4” is not right: it should be 5.',
+        'Here stands 4; it should be 5.',
         '',
         '|  | wall | throw |',
         '| :-- | --: | --: |',
@@ -117,7 +117,7 @@ describe('Hover', () => {
     const hover = await client.hover(uri, 7, 41);
 
     expect(hover?.range).toEqual(at(7, 39, 43));
-    expect(markdown(hover)).toContain('“250"” is not right: it should be 264".');
+    expect(markdown(hover)).toContain('Here stands 250"; it should be 264".');
     expect(markdown(hover)).toContain('For throw:\n\n1. 2 × (54" + 72") = 252" around.');
   });
 
@@ -155,7 +155,7 @@ describe('Hover', () => {
         'The number of binding strips',
         'at least wall 5, throw 7',
         '',
-        '“4” is not right: it should be 5.',
+        'Here stands 4; it should be 5.',
         '',
         'For wall:',
         '1. 2 × (36" + 48") = 168" around.',
