@@ -125,6 +125,7 @@ describe('proof', () => {
     const colour = '\u001b[';
 
     expect((await run(folder, ['proof'])).stdout).not.toContain(colour);
+    expect((await run(folder, ['proof'], { CI: 'true' })).stdout).not.toContain(colour);
     expect((await run(folder, ['proof'], { FORCE_COLOR: '1' })).stdout).toContain(colour);
     expect((await run(folder, ['proof'], { NO_COLOR: '1', FORCE_COLOR: '' })).stdout).not.toContain(colour);
   });
