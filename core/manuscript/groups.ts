@@ -7,11 +7,13 @@ import { isPluralNoun, nounBehind } from './nearby.ts';
 
 export interface Grouped {
   readonly group: NumberGroup;
-  /** Of each member: its own, or the nearest one behind it, or else before it. */
-  readonly units: readonly (LengthUnit | undefined)[];
+  /** The number's own unit, or the nearest one behind it in the group, or else before it. */
+  readonly unit: LengthUnit | undefined;
 }
 
 const LONGEST_BETWEEN = 16;
+/** Width, length and height. */
+const MOST_SIDES = 3;
 const BY = /^["”″]?\s*(?:(?:wide|long|high|deep|tall)\s*)?(?:[x×X*]|by)\s*$/;
 const SPACED_SIGN = /^\s+[x×X]\s+$/;
 const RANGE = /^\s*(?:[-–—/]|to|or)\s*$/;
@@ -30,8 +32,10 @@ export function groupNumbers(
     const chain = chainFrom(passage.text, numbers, index);
     const group =
       chain.length > 1 ? sized(passage, chain, numbers[index - 1]) : rangeAt(passage.text, numbers, index);
-    for (const member of group?.members ?? [])
-      if (group) groups.set(member, { group, units: sharedUnits(group) });
+    const units = sharedUnits(group?.members ?? []);
+    for (const [at, member] of (group?.members ?? []).entries()) {
+      if (group) groups.set(member, { group, unit: units[at] });
+    }
     index += Math.max(chain.length, group?.kind === 'range' ? 2 : 1);
   }
   return groups;
@@ -54,7 +58,7 @@ function sized(
   before: NumberText | undefined,
 ): NumberGroup | undefined {
   const members = countsPieces(text, chain, before) ? chain.slice(1) : chain;
-  if (members.length < 2) return undefined;
+  if (members.length < 2 || members.length > MOST_SIDES) return undefined;
   const bare = members.every(({ unit, value }) => unit === undefined && isInteger(value));
   if (!bare) return { kind: 'size', members };
   // `3 x 5` may be rows and columns: the noun behind it, or the head of its column, makes it a size.
@@ -90,7 +94,7 @@ function rangeAt(text: string, numbers: readonly NumberText[], index: number): N
   return { kind: 'range', members: [low, high] };
 }
 
-function sharedUnits({ members }: NumberGroup): (LengthUnit | undefined)[] {
+function sharedUnits(members: readonly NumberText[]): (LengthUnit | undefined)[] {
   return members.map(
     ({ unit }, index) =>
       unit ??

@@ -16,9 +16,7 @@ export function readNumbers(passage: Passage, off: readonly Range[]): ReadNumber
   const found = findNumbers(text);
   const groups = groupNumbers(passage, found);
   return found.map((written) => {
-    const grouped = groups.get(written);
-    const group = grouped?.group;
-    const unit = written.unit ?? grouped?.units[group?.members.indexOf(written) ?? 0];
+    const { group, unit = written.unit } = groups.get(written) ?? {};
     const ranges = passage.toSource(written.start, written.end);
     const notMeasurement = isOff(off, ranges[0].start) ? 'left alone' : whyNotMeasurement(written, text);
     return {

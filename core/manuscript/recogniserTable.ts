@@ -41,7 +41,7 @@ export const RECOGNISERS = [
     reason: 'price',
     behind: /^\s?(?:€|USD\b|GBP\b|EUR\b|dollars?\b|cents?\b|pounds?\b)/,
     example: 'The kit costs «48» dollars.',
-    counterexample: 'The kit fills «48» days of sewing by hand, or «48» squares.',
+    counterexample: 'The kit fills «48» squares.',
   },
   {
     reason: 'temperature',
@@ -167,7 +167,7 @@ export const RECOGNISERS = [
   },
   {
     reason: 'stitch length',
-    before: /\bstitch(?:es)?(?:\slength)?(?:\s(?:of|at|to|is|about)){0,2}:?\s$/i,
+    before: /\bstitch(?:es)?(?:\slength(?:\s(?:of|at|to|is|about))?|\s(?:of|at|to|is)):?\s(?:about\s)?$/i,
     when: ({ number }) => number.unit === undefined || number.unit === 'mm',
     example: 'Set the stitch length to «2.0».',
     counterexample: 'Stitch «¼»" from the edge.',

@@ -29,16 +29,16 @@ export interface Recogniser {
 
 /** The first recogniser's reason; `undefined` for a number that may measure something. */
 export function whyNotMeasurement(number: NumberText, text: string): Reason | undefined {
-  const sight: Sight = {
-    number,
-    text,
-    before: textBefore(text, number.start),
-    behind: textBehind(text, number.end),
-  };
+  const sight = sightOf(number, text);
   return RECOGNISERS.find((row: Recogniser) => recognises(row, sight))?.reason;
 }
 
-function recognises({ before, behind, when }: Recogniser, sight: Sight): boolean {
+export function sightOf(number: NumberText, text: string): Sight {
+  const { start, end } = number;
+  return { number, text, before: textBefore(text, start), behind: textBehind(text, end) };
+}
+
+export function recognises({ before, behind, when }: Recogniser, sight: Sight): boolean {
   return (
     (before === undefined || before.test(sight.before)) &&
     (behind === undefined || behind.test(sight.behind)) &&
