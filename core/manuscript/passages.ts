@@ -4,7 +4,7 @@ import { readFence } from './fences.ts';
 import { readHtml } from './html.ts';
 import { type InlineText, placeOf, readInline, type Sheet } from './inline.ts';
 import type { CellPlace, Comment, Context, Fence, Passage, ReadNumber, TagComment } from './manuscript.ts';
-import { sourceRanges } from './textMap.ts';
+import { sourceRanges, TextMap } from './textMap.ts';
 
 /** A passage before its numbers are read. */
 export interface OpenPassage extends Passage {
@@ -20,14 +20,35 @@ export interface Sections {
 
 export function readPassages(tree: Root, sheet: Sheet): Sections {
   const walk = new Walk(sheet);
-  walk.blocks(tree.children, {
-    headings: [],
-    list: [],
-    quoteDepth: 0,
-    footnote: undefined,
-    cell: undefined,
-  });
+  walk.blocks(tree.children, TOP);
   return walk;
+}
+
+/** The whole source as one passage, for what cannot be read as Markdown. */
+export function readPlainText({ source, shift }: Sheet): Sections {
+  const map = new TextMap();
+  map.copy(source, shift, source.length);
+  return { passages: [toPassage('paragraph', { map, comments: [] }, TOP, shift)], fences: [], comments: [] };
+}
+
+const TOP: Context = { headings: [], list: [], quoteDepth: 0, footnote: undefined, cell: undefined };
+
+function toPassage(
+  kind: Passage['kind'],
+  { map, comments }: InlineText,
+  context: Context,
+  start: number,
+): OpenPassage {
+  const places = { offsets: map.offsets(start), ends: map.ends() };
+  return {
+    kind,
+    text: map.text,
+    ...places,
+    context,
+    tags: comments.filter(isTag),
+    numbers: [],
+    toSource: (from, to) => sourceRanges(places, from, to),
+  };
 }
 
 type Block = RootContent;
@@ -153,22 +174,13 @@ class Walk implements Sections {
 
   #passage(
     kind: Passage['kind'],
-    { map, comments }: InlineText,
+    inline: InlineText,
     context: Context,
     node: Parameters<typeof placeOf>[0],
   ): OpenPassage {
-    const places = { offsets: map.offsets(placeOf(node, this.#sheet).start), ends: map.ends() };
-    const passage: OpenPassage = {
-      kind,
-      text: map.text,
-      ...places,
-      context,
-      tags: comments.filter(isTag),
-      numbers: [],
-      toSource: (start, end) => sourceRanges(places, start, end),
-    };
+    const passage = toPassage(kind, inline, context, placeOf(node, this.#sheet).start);
     this.passages.push(passage);
-    this.comments.push(...comments);
+    this.comments.push(...inline.comments);
     return passage;
   }
 }
