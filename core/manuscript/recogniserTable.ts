@@ -6,7 +6,16 @@
  */
 
 import type { Recogniser } from './recognisers.ts';
-import { isBareInteger, isCardinal, isGlued, isOrdinaryWord, isYear, runAround } from './sights.ts';
+import {
+  countsPieces,
+  isBareInteger,
+  isCardinal,
+  isGlued,
+  isOrdinaryWord,
+  isYear,
+  runAround,
+  runBehind,
+} from './sights.ts';
 
 const MONTH =
   '(?:Jan(?:uary)?|Feb(?:ruary)?|Mar(?:ch)?|Apr(?:il)?|May|June?|July?|Aug(?:ust)?|Sept?(?:ember)?|Oct(?:ober)?|Nov(?:ember)?|Dec(?:ember)?)';
@@ -90,8 +99,8 @@ export const RECOGNISERS = [
   },
   {
     reason: 'date',
-    when: ({ number, text, behind }) =>
-      !/^[\d./-]*\s[a-z]+s\b/.test(behind) &&
+    when: ({ number, text }) =>
+      !countsPieces(text, number.end + runBehind(text, number).length) &&
       /^(?:\d{1,2}([./-])\d{1,2}\1(?:\d\d|(?:19|20)\d\d)|(?:19|20)\d\d-\d\d-\d\d)$/.test(
         runAround(text, number),
       ),
@@ -124,10 +133,10 @@ export const RECOGNISERS = [
   },
   {
     reason: 'article number',
-    when: ({ number, text, behind }) =>
+    when: ({ number, text }) =>
       number.unit === undefined &&
       /^\d{5,}(?:-\d+)*$/.test(runAround(text, number)) &&
-      !/^\s[a-z]+s\b/.test(behind),
+      !countsPieces(text, number.end),
     example: 'Plum, 40118-«22».',
     counterexample: 'Cut «12000» hexagons.',
   },
@@ -228,8 +237,7 @@ export const RECOGNISERS = [
   {
     reason: 'label',
     before: new RegExp(`(?<!\\b(?:per|each|every|of)\\s)\\b(?:${LABELLED})\\s$`, 'i'),
-    when: ({ number, behind }) =>
-      isBareInteger(number, 0, 999) && !/^\)?\s(?:[a-z]+\s)?[a-z]+s\b/.test(behind),
+    when: ({ number, text }) => isBareInteger(number, 0, 999) && !countsPieces(text, number.end),
     example: 'Sew Row «2» to the top.',
     counterexample: 'In the row «8» blocks meet.',
   },
@@ -250,6 +258,24 @@ export const RECOGNISERS = [
     when: ({ number }) => isBareInteger(number, 0, 999),
     example: 'Sew rows «1» and 2 together.',
     counterexample: 'Sew rows «1»" apart.',
+  },
+  {
+    reason: 'label',
+    before: new RegExp(
+      `\\b(?:${LABELLED})\\s(?:\\d{1,3},\\s?){0,6}\\d{1,3},?\\s?(?:and|&|-|–|to|or)\\s?$`,
+      'i',
+    ),
+    when: ({ number, text }) => isBareInteger(number, 0, 999) && !countsPieces(text, number.end),
+    example: 'Press Fabric 1 and «2» well.',
+    counterexample: 'From Fabric 1 and «2» strips make a set.',
+  },
+  {
+    reason: 'label',
+    before: new RegExp(`\\b(?:${LABELLED})\\s(?:\\d{1,3},\\s){1,6}$`, 'i'),
+    behind: /^(?:,\s\d{1,3}){0,6},?\s(?:and|&|or)\s\d{1,3}(?![\d/"”″½¼¾])/,
+    when: ({ number }) => isBareInteger(number, 0, 999),
+    example: 'Press Fabric 1, «2» and 3 well.',
+    counterexample: 'From Fabric 1, «2» strips.',
   },
   {
     reason: 'label',

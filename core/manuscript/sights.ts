@@ -1,7 +1,7 @@
 /** Questions about a number and its surroundings that a pattern of characters alone cannot answer. */
 import type { NumberText } from '../quantity/notation.ts';
 import { isInteger } from '../quantity/rational.ts';
-import { nounBehind } from './nearby.ts';
+import { isPluralNoun, nounBehind } from './nearby.ts';
 import type { Sight } from './recognisers.ts';
 
 /** A whole number without a unit, in digits or words, between two bounds. */
@@ -13,13 +13,24 @@ export function isCardinal({ value }: NumberText): boolean {
   return isInteger(value);
 }
 
+/** Whether a plural that pieces are called by follows: 8 blocks, 4 dark strips. */
+export function countsPieces(text: string, end: number): boolean {
+  return isPluralNoun(nounBehind(text, end));
+}
+
 const FARTHEST = 24;
 
 /** The run of digits, points, slashes and hyphens that the number is part of: `6/14/19`, `555-0142`. */
-export function runAround(text: string, { start, numeralEnd }: NumberText): string {
+export function runAround(text: string, number: NumberText): string {
+  const { start, numeralEnd } = number;
   const before = /[\d./+-]*$/.exec(text.slice(Math.max(0, start - FARTHEST), start))?.[0] ?? '';
-  const behind = /^[\d./-]*/.exec(text.slice(numeralEnd, numeralEnd + FARTHEST))?.[0] ?? '';
-  return (before + text.slice(start, numeralEnd) + behind).replace(/[./-]+$/, '');
+  return before + text.slice(start, numeralEnd) + runBehind(text, number);
+}
+
+/** What of that run comes behind the number, without a stop at its end. */
+export function runBehind(text: string, { numeralEnd }: NumberText): string {
+  const run = /^[\d./-]*/.exec(text.slice(numeralEnd, numeralEnd + FARTHEST))?.[0] ?? '';
+  return run.replace(/[./-]+$/, '');
 }
 
 /** Four digits without a comma that nothing counts with. */
