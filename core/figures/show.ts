@@ -32,7 +32,8 @@ export class Show {
   length(inches: Rational | Real): string {
     const real = inches instanceof Real ? inches : Real.of(inches);
     if (this.#system === 'metric') return writeMetric(rounded(inUnit(real, 'cm')), 'cm');
-    return writeInches(onRuler(real) ?? rounded(real));
+    const exact = onRuler(real);
+    return exact ? writeInches(exact) : writeInches(rounded(real), 'decimal');
   }
 
   /** `12" × 14"`. */

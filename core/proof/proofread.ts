@@ -5,6 +5,7 @@ import type { Finding } from '../findings/finding.ts';
 import { type ReadNumber, readManuscript } from '../manuscript/manuscript.ts';
 import { assess } from './assess.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
+import { isReserved } from './reserve.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
 
@@ -28,6 +29,7 @@ export function proofread({ source }: Document): Proof {
       { ...tie, show: ledger.show },
       { pattern, ledger, source },
     );
+    if (kind !== 'verified' && isReserved(number)) return untied(number);
     if (finding) found.push(finding);
     return { number, kind, tie, expected, code: finding?.code, reason: undefined };
   });
