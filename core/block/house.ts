@@ -61,9 +61,12 @@ const DEFAULTS: Readonly<Record<House['system'], { readonly [Rule in LengthRule]
   },
 };
 
+/** The rules whose units tell the system, the first one that is stated before the others. */
+export const TELLING = ['seam', 'cut to', 'sell by', 'usable width'] as const satisfies LengthRule[];
+
 /** A house is metric when it states its seam, or else its steps, in metric units. */
 export function completeHouse(entries: HouseEntries): House {
-  const telling = entries.seam ?? entries['cut to'] ?? entries['sell by'] ?? entries['usable width'];
+  const telling = TELLING.map((rule) => entries[rule]).find((length) => length !== undefined);
   const system = telling && isMetric(telling.unit) ? 'metric' : 'inch';
   const defaults = DEFAULTS[system];
   const lengths = Object.fromEntries(

@@ -1,5 +1,6 @@
 /** What all measure blocks of a manuscript say together, with the place of everything they say. */
 import type { Finding, Range } from '../findings/finding.ts';
+import type { Broken } from './broken.ts';
 import type { ENTRIES } from './entries/index.ts';
 import type { Entry } from './entry.ts';
 import type { House } from './house.ts';
@@ -24,8 +25,8 @@ export interface Pattern {
   readonly sizes: readonly Size[];
   /** Whether there is any measure block at all. */
   readonly stated: boolean;
-  /** Entries that stand in a block but cannot be read: what depends on them is unknown, not wrong. */
-  readonly broken: ReadonlySet<string>;
+  /** What stands in a block but cannot be read: what depends on it is unknown, not wrong. */
+  readonly broken: Broken;
   readonly findings: readonly Finding[];
   /** The place in the source of the value at `path`, or of the nearest entry around it. */
   place(path: BlockPath): Range | undefined;

@@ -1,15 +1,15 @@
 /** The fences of a manuscript -> one pattern, with a finding at the exact place for whatever cannot be read. */
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Finding, Range, Related } from '../findings/finding.ts';
+import { Broken } from './broken.ts';
+import { checkFabrics, checkSizes, checkWidths } from './checks.ts';
 import { ENTRIES } from './entries/index.ts';
 import type { Entry } from './entry.ts';
-import { completeHouse } from './house.ts';
+import { completeHouse, type House, TELLING } from './house.ts';
 import type { Entries, EntryKey, Pattern } from './pattern.ts';
 import type { BlockPath } from './place.ts';
 import { type Complaint, validate } from './validate.ts';
-import { FabricLabel } from './values/fabricLabel.ts';
-import { PerSize, type Size } from './values/perSize.ts';
-import { listed, suggestion } from './words.ts';
+import { nearest, suggestion } from './words.ts';
 import { type Plain, YamlBlock } from './yaml.ts';
 
 /** A fence: its text, and where each offset of it stands in the source. */
@@ -39,9 +39,7 @@ class Reading {
   readonly #values: Record<string, unknown> = {};
   /** Which block holds an entry, by its key, or by key and name for entries of the form `many`. */
   readonly #held = new Map<string, Held>();
-  readonly #broken = new Set<string>();
-  /** Paths already complained of, so that no consequence of a mistake is reported beside it. */
-  readonly #complained: BlockPath[] = [];
+  readonly #broken = new Broken();
 
   constructor(fences: readonly FenceText[]) {
     this.#blocks = fences.map((fence) => ({ fence, yaml: new YamlBlock(fence.value) }));
@@ -52,11 +50,20 @@ class Reading {
     const entries = this.#values as Entries;
     const names = entries.sizes && entries.sizes.length > 0 ? entries.sizes : [''];
     const sizes = names.map((name, index) => ({ name, index }));
-    this.#checkSizes(entries, sizes);
-    this.#checkFabrics(entries);
+    const house = this.#house(entries);
+    const objections = [
+      ...checkSizes(entries, sizes, this.#broken),
+      ...checkFabrics(entries, this.#broken),
+      ...checkWidths(entries, house),
+    ];
+    for (const { breaks, ...complaint } of objections) {
+      const block = this.#holder(complaint.path)?.block;
+      if (block) this.#complain(block, complaint);
+      for (const path of breaks) this.#broken.add(path);
+    }
     return {
       entries,
-      house: completeHouse(entries.house ?? {}),
+      house,
       sizes,
       stated: this.#blocks.length > 0,
       broken: this.#broken,
@@ -68,10 +75,22 @@ class Reading {
     };
   }
 
+  /** Whether the house is metric is unknown while the rule that tells it cannot be read; so is then all of it. */
+  #house(entries: Entries): House {
+    const stated = entries.house ?? {};
+    const telling = TELLING.find((rule) => stated[rule] ?? this.#broken.at(['house', rule]));
+    if (telling && !stated[telling]) this.#broken.add(['house']);
+    return completeHouse(stated);
+  }
+
   #readBlock(block: Block): void {
     const { yaml, fence } = block;
-    for (const { code, message, start, end } of yaml.problems)
+    for (const { code, message, start, end } of yaml.problems) {
       this.#report(block, code, message, { start, end });
+      if (code !== 'block-syntax') continue;
+      this.#broken.add([]);
+      for (const entry of yaml.entriesAt(start)) this.#broken.add([entry]);
+    }
     const { value } = yaml;
     if (value === undefined || value === '') return;
     if (typeof value !== 'object' || Array.isArray(value)) {
@@ -82,13 +101,17 @@ class Reading {
         'A measure block holds entries, each with its name, a colon and a value.',
         all,
       );
+      this.#broken.add([]);
       return;
     }
     for (const [key, raw] of Object.entries(value)) {
       if (Object.hasOwn(ENTRIES, key)) this.#readEntry(block, key as EntryKey, raw);
       else {
-        const message = `“${key}” is no entry of the measure block.${suggestion(key, Object.keys(ENTRIES))}`;
-        this.#complain(block, { code: 'unknown-entry', message, path: [key], atKey: true });
+        const known = Object.keys(ENTRIES);
+        const message = `“${key}” is no entry of the measure block.${suggestion(key, known)}`;
+        const meant = nearest(key, known);
+        this.#complain(block, { code: 'unknown-entry', message, path: [key], atKey: true, meant });
+        this.#broken.add([key]);
       }
     }
   }
@@ -103,6 +126,7 @@ class Reading {
       if (raw !== '') {
         const message = `Under “${key}” stand names, each with a colon and a value.`;
         this.#complain(block, { code: 'bad-value', message, path: [key], atKey: false });
+        this.#broken.add([key]);
       }
       return;
     }
@@ -122,11 +146,11 @@ class Reading {
     into: Record<string, unknown>,
     name: string,
   ): void {
-    const { value, complaints } = validate(entry.schema, raw);
+    const { value, complaints, broken } = validate(entry.schema, raw);
     for (const complaint of complaints)
       this.#complain(block, { ...complaint, path: [...path, ...complaint.path] });
-    if (value === undefined) this.#broken.add(path.join('.'));
-    else into[name] = value;
+    for (const place of broken) this.#broken.add([...path, ...place]);
+    if (value !== undefined) into[name] = value;
   }
 
   /** The first block that holds an entry counts; a later one is reported with the first as related place. */
@@ -143,81 +167,18 @@ class Reading {
     return false;
   }
 
-  /** Every value per size must name just the sizes of the pattern. */
-  #checkSizes(entries: Entries, sizes: readonly Size[]): void {
-    const names = sizes.map(({ name }) => name);
-    for (const { path, value } of walk(entries)) {
-      if (!(value instanceof PerSize) || value.form === 'same') continue;
-      if (names[0] === '') {
-        const message =
-          'The pattern has one size, so one value stands here; name the sizes with “sizes:” if there are more.';
-        this.#complainAt(path, 'extra-size', message);
-        continue;
-      }
-      if (value.form === 'named')
-        for (const key of value.keys)
-          if (!names.includes(String(key)))
-            this.#complainAt(
-              [...path, key],
-              'extra-size',
-              `The pattern has no size “${key}”.${suggestion(String(key), names)}`,
-              true,
-            );
-      if (value.form === 'listed')
-        for (const key of value.keys)
-          if (Number(key) >= sizes.length)
-            this.#complainAt(
-              [...path, key],
-              'extra-size',
-              `The pattern has ${sizes.length} sizes; this value is one too many.`,
-            );
-      const missing = sizes.filter(
-        (size) => value.at(size) === undefined && !this.#isComplained([...path, ...value.pathAt(size)]),
-      );
-      if (missing.length > 0) {
-        const words = listed(
-          missing.map(({ name }) => `“${name}”`),
-          'and',
-        );
-        this.#complainAt(path, 'missing-size', `The value for ${words} is missing here.`, true);
-      }
-    }
-  }
-
-  #checkFabrics(entries: Entries): void {
-    const known = Object.keys(entries.fabrics ?? {});
-    for (const { path, value } of walk(entries)) {
-      if (!(value instanceof FabricLabel) || known.includes(value.label)) continue;
-      if (this.#broken.has(`fabrics.${value.label}`)) continue;
-      const message =
-        known.length === 0
-          ? `No fabric “${value.label}” is defined; list the fabrics under “fabrics:”.`
-          : `No fabric “${value.label}” is defined.${suggestion(value.label, known) || ` Known are ${listed(known, 'and')}.`}`;
-      this.#complainAt(path, 'unknown-fabric', message);
-    }
-  }
-
-  #complainAt(path: BlockPath, code: Code, message: string, atKey = false): void {
-    const block = this.#holder(path)?.block;
-    if (block) this.#complain(block, { code, message, path, atKey });
-  }
-
   #complain(block: Block, complaint: Complaint, related: readonly Related[] = []): void {
-    const { path, atKey, code, message } = complaint;
+    const { path, atKey, code, message, meant } = complaint;
     const found =
       code === 'missing-entry'
         ? block.yaml.keyPlace(path.slice(0, -1))
         : atKey
           ? block.yaml.keyPlace(path)
           : block.yaml.place(path);
-    this.#complained.push(path);
     this.#report(block, code, message, found ?? { start: 0, end: 0 }, related);
-  }
-
-  #isComplained(path: BlockPath): boolean {
-    return this.#complained.some(
-      (other) => other.length <= path.length && other.every((step, i) => step === path[i]),
-    );
+    // What the misspelled name says does not count, so the entry that it means is unknown.
+    const place = meant === undefined ? undefined : [...path.slice(0, -1), meant];
+    if (place && !block.yaml.statedPath(place)) this.#broken.add(place);
   }
 
   #report(block: Block, code: Code, message: string, range: Range, related: readonly Related[] = []): void {
@@ -241,20 +202,6 @@ class Reading {
     if (!block) return undefined;
     return block.yaml.pathAt(valueOffset(block.fence, offset));
   }
-}
-
-/** Every value inside the entries that is not a plain container, with its path. */
-function* walk(value: unknown, path: BlockPath = []): Generator<{ path: BlockPath; value: unknown }> {
-  yield { path, value };
-  if (Array.isArray(value)) for (const [index, item] of value.entries()) yield* walk(item, [...path, index]);
-  else if (isPlainObject(value))
-    for (const [key, item] of Object.entries(value)) yield* walk(item, [...path, key]);
-}
-
-function isPlainObject(value: unknown): value is Record<string, unknown> {
-  if (typeof value !== 'object' || value === null) return false;
-  const prototype = Object.getPrototypeOf(value);
-  return prototype === null || prototype === Object.prototype;
 }
 
 function sourceRange({ fence }: Block, { start, end }: Range): Range {

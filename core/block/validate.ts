@@ -8,6 +8,7 @@ import type { z } from 'zod';
 import type { Code } from '../findings/codes.ts';
 import type { BlockPath } from './place.ts';
 import { knownNames, unknownName } from './values/schema.ts';
+import { nearest } from './words.ts';
 import type { Plain } from './yaml.ts';
 
 export interface Complaint {
@@ -16,28 +17,43 @@ export interface Complaint {
   readonly path: BlockPath;
   /** Whether the name of the entry is wrong, rather than its value. */
   readonly atKey: boolean;
+  /** The known name that a misspelled one most likely means. */
+  readonly meant?: string | undefined;
 }
 
 export interface Validated<T> {
   /** `undefined` when nothing could be saved. */
   readonly value: T | undefined;
   readonly complaints: readonly Complaint[];
+  /** The places that were cut out. */
+  readonly broken: readonly BlockPath[];
 }
+
+/** More rounds of cutting than any entry is deep. */
+const MOST_ROUNDS = 12;
 
 export function validate<T>(schema: z.ZodType<T>, raw: Plain): Validated<T> {
   const first = schema.safeParse(raw);
-  if (first.success) return { value: first.data, complaints: [] };
+  if (first.success) return { value: first.data, complaints: [], broken: [] };
   const complaints = first.error.issues.flatMap((issue) => complain(issue, schema));
-  // From the last to the first, so that the places of list items stay true. Cutting out one part can only uncover problems of the whole, never of the parts: twice is enough.
-  const rest = [...complaints]
-    .reverse()
-    .reduce<Plain | undefined>((value, { path }) => without(value, path), structuredClone(raw));
-  const second = rest === undefined ? undefined : schema.safeParse(rest);
-  return { value: second?.success ? second.data : undefined, complaints };
+  const broken: BlockPath[] = [];
+  let rest: Plain | undefined = structuredClone(raw);
+  let cuts = complaints.map(({ path }) => path);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    // What is missing, or was cut out and is needed, leaves the whole around it without sense.
+    const places = cuts.map((path) => (holds(rest, path) ? path : path.slice(0, -1)));
+    if (places.some(({ length }) => length === 0)) break;
+    broken.push(...places);
+    for (const place of places) rest = without(rest, place);
+    const next = schema.safeParse(rest);
+    if (next.success) return { value: next.data, complaints, broken };
+    cuts = next.error.issues.map(pathOf);
+  }
+  return { value: undefined, complaints, broken: [[]] };
 }
 
 function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
-  const path = issue.path.map((step) => (typeof step === 'symbol' ? String(step) : step));
+  const path = pathOf(issue);
   if (issue.code === 'unrecognized_keys') {
     const known = knownNames(schema, path);
     return issue.keys.map((key) => ({
@@ -45,6 +61,7 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
       message: unknownName(key, known),
       path: [...path, key],
       atKey: true,
+      meant: nearest(key, known),
     }));
   }
   if (issue.code === 'custom') {
@@ -53,7 +70,8 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
     const name = path.at(-1);
     const message =
       missing && typeof name === 'string' ? `“${name}” is missing. ${issue.message}` : issue.message;
-    return [{ code, message, path, atKey: issue.params?.atKey === true }];
+    const meant = issue.params?.meant as string | undefined;
+    return [{ code, message, path, atKey: issue.params?.atKey === true, meant }];
   }
   const message =
     issue.code === 'invalid_type' && issue.expected === 'object'
@@ -62,14 +80,27 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
   return [{ code: 'bad-value', message, path, atKey: false }];
 }
 
+function pathOf({ path }: z.core.$ZodIssue): (string | number)[] {
+  return path.map((step) => (typeof step === 'symbol' ? String(step) : step));
+}
+
+type Container = Record<string | number, Plain | undefined>;
+
+function holds(value: Plain | undefined, path: BlockPath): boolean {
+  const [step, ...rest] = path;
+  if (step === undefined) return value !== undefined;
+  if (typeof value !== 'object' || !Object.hasOwn(value, step)) return false;
+  return holds((value as Container)[step], rest);
+}
+
+/** Leaves a gap in a list, so that the places of its other items stay true. */
 function without(value: Plain | undefined, path: BlockPath): Plain | undefined {
   const [step, ...rest] = path;
   if (step === undefined) return undefined;
-  if (typeof value !== 'object') return value;
-  const container = value as Record<string | number, Plain>;
+  if (typeof value !== 'object' || !Object.hasOwn(value, step)) return value;
+  const container = value as Container;
   const inner = without(container[step], rest);
-  if (inner !== undefined) container[step] = inner;
-  else if (!Array.isArray(value)) delete container[step];
-  else if (rest.length === 0) value.splice(Number(step), 1);
+  if (inner !== undefined || Array.isArray(value)) container[step] = inner;
+  else delete container[step];
   return value;
 }

@@ -5,16 +5,19 @@
  * digits and no word turns into a truth value. Lengths and counts are read by our own rules afterwards.
  */
 import {
+  Composer,
   type Document,
   isAlias,
   isMap,
   isScalar,
   isSeq,
   type Node,
-  parseDocument,
+  Parser,
   type YAMLError,
+  type YAMLMap,
 } from 'yaml';
 import type { Range } from '../findings/finding.ts';
+import { depthOf } from './nesting.ts';
 import type { BlockPath } from './place.ts';
 
 /** What a YAML node means to us: text, a list, or a mapping. */
@@ -25,50 +28,60 @@ export interface YamlProblem extends Range {
   readonly message: string;
 }
 
-/** Deeper nesting than any entry needs; refused so that hostile input cannot exhaust the stack. */
+/** Deeper nesting than any entry needs. */
 const DEEPEST = 12;
+/** Deeper nesting than this is not even parsed, so that hostile input cannot exhaust the stack. */
+const MOST_FOLLOWED = 200;
+
+const TOO_DEEP = 'The entries are nested too deeply to be a pattern.';
+const SECOND = 'One block holds one pattern: a line of three dashes cannot stand here.';
+const TWICE = 'This entry stands in the block twice; the first one counts.';
+/** Names that stand twice are found by `toPlain`: the parser compares each with every other. */
+const OPTIONS = { schema: 'failsafe', strict: true, uniqueKeys: false } as const;
 
 export class YamlBlock {
   readonly problems: readonly YamlProblem[];
   readonly value: Plain | undefined;
-  readonly #document: Document;
+  readonly #contents: unknown;
+  readonly #pairs = new Map<YAMLMap, ReadonlyMap<string, Pair>>();
 
   constructor(text: string) {
     const problems: YamlProblem[] = [];
-    this.#document = parseDocument(text, { schema: 'failsafe', prettyErrors: false, strict: true });
-    for (const error of this.#document.errors) problems.push(explain(error, text));
-    this.value = toPlain(this.#document.contents, problems, 0);
+    const document = parse(text, problems);
+    this.#contents = document?.contents;
+    for (const error of document?.errors ?? []) problems.push(explain(error, text));
+    this.value = toPlain(this.#contents, problems, 0);
     this.problems = problems;
   }
 
-  /** The place of the value at `path`, or of the nearest entry around it. */
+  /** The place of the value at `path`, or of the nearest entry around it; of its name where nothing stands behind it. */
   place(path: BlockPath): Range | undefined {
-    let range = valueRange(this.#document.contents);
-    let node: unknown = this.#document.contents;
+    let range = valueRange(this.#contents);
+    let node = this.#contents;
     for (const step of path) {
-      node = child(node, step);
+      const key = valueRange(this.#pair(node, step)?.key);
+      node = this.#child(node, step);
       const next = valueRange(node);
       if (!next) return range;
-      range = next;
+      range = next.start === next.end && key ? key : next;
     }
     return range;
   }
 
   /** The place of the key that names `path`; for a list item, of the item. */
   keyPlace(path: BlockPath): Range | undefined {
-    const parent = path.slice(0, -1).reduce<unknown>(child, this.#document.contents);
+    const parent = path.slice(0, -1).reduce((node, step) => this.#child(node, step), this.#contents);
     const last = path.at(-1);
-    if (!isMap(parent)) return this.place(path);
-    const pair = parent.items.find((item) => keyText(item.key) === last);
-    return valueRange(pair?.key) ?? this.place(path);
+    const key = last === undefined ? undefined : this.#pair(parent, last)?.key;
+    return valueRange(key) ?? this.place(path);
   }
 
   /** The path as far as the author's own text that stands there; `undefined` when the block does not say it. */
   statedPath(path: BlockPath): BlockPath | undefined {
-    let node: unknown = this.#document.contents;
+    let node = this.#contents;
     for (const [depth, step] of path.entries()) {
       if (isScalar(node)) return path.slice(0, depth);
-      node = child(node, step);
+      node = this.#child(node, step);
       if (!node) return undefined;
     }
     return path;
@@ -77,7 +90,7 @@ export class YamlBlock {
   /** The path of the innermost entry whose key or value holds `offset`. */
   pathAt(offset: number): BlockPath {
     const path: (string | number)[] = [];
-    let node: unknown = this.#document.contents;
+    let node = this.#contents;
     for (;;) {
       if (isMap(node)) {
         const pair = node.items.find((item) => holds(item.key, offset) || holds(item.value, offset));
@@ -93,6 +106,49 @@ export class YamlBlock {
       } else return path;
     }
   }
+
+  /** The entries that a mistake found at `offset` may have spoiled: the one around it, and the one that it cut short. */
+  entriesAt(offset: number): string[] {
+    if (!isMap(this.#contents)) return [];
+    const begins = this.#contents.items.map(({ key }) => valueRange(key)?.start ?? 0);
+    const last = begins.findLastIndex((begin) => begin <= offset);
+    const first = begins[last] === offset ? last - 1 : last;
+    const entries = this.#contents.items.slice(Math.max(0, first), last + 1);
+    return entries.flatMap(({ key }) => keyText(key) ?? []);
+  }
+
+  #child(node: unknown, step: string | number): unknown {
+    if (isSeq(node)) return typeof step === 'number' ? node.items[step] : undefined;
+    return this.#pair(node, step)?.value;
+  }
+
+  /** The first of a name counts. */
+  #pair(node: unknown, step: string | number): Pair | undefined {
+    if (!isMap(node)) return undefined;
+    let pairs = this.#pairs.get(node);
+    if (!pairs) {
+      pairs = new Map([...node.items].reverse().map((pair) => [keyText(pair.key) ?? '', pair]));
+      this.#pairs.set(node, pairs);
+    }
+    return pairs.get(String(step));
+  }
+}
+
+type Pair = YAMLMap['items'][number];
+
+/** The document of the block, if the text can be followed safely. */
+function parse(text: string, problems: YamlProblem[]): Document | undefined {
+  const tokens = [...new Parser().parse(text)];
+  if (depthOf(tokens) > MOST_FOLLOWED) {
+    problems.push({ code: 'block-syntax', message: TOO_DEEP, start: 0, end: text.length });
+    return undefined;
+  }
+  const [document, second] = new Composer(OPTIONS).compose(tokens, true, text.length);
+  if (second) {
+    const [start, end] = second.range;
+    problems.push({ code: 'block-syntax', message: SECOND, start, end });
+  }
+  return document;
 }
 
 /** `undefined` for what was refused and reported; an empty value is empty text. */
@@ -103,31 +159,32 @@ function toPlain(node: unknown, problems: YamlProblem[], depth: number): Plain |
     return undefined;
   };
   if (node === null || node === undefined) return '';
-  if (depth > DEEPEST) return refuse('The entries are nested too deeply to be a pattern.');
+  if (depth > DEEPEST) return refuse(TOO_DEEP);
   if (isAlias(node))
     return refuse('A reference with * is not part of the measure block; write the value itself.');
+  if ((node as Node).tag !== undefined)
+    return refuse('A tag with ! is not part of the measure block; write the value alone.');
   if (isScalar(node)) return String(node.value ?? '');
   // A refused item leaves empty text, so that the places of the others stay true.
   if (isSeq(node)) return node.items.map((item) => toPlain(item, problems, depth + 1) ?? '');
   if (!isMap(node)) return refuse('This is not an entry.');
   const result: { [key: string]: Plain } = Object.create(null);
+  const names = new Set<string>();
   for (const pair of node.items) {
     const key = keyText(pair.key);
     if (key === undefined || key === '') {
       const at = valueRange(pair.key) ?? range ?? { start: 0, end: 0 };
       problems.push({ code: 'block-syntax', message: 'An entry begins with its name and a colon.', ...at });
-    } else if (!(key in result)) {
+    } else if (names.has(key)) {
+      const at = valueRange(pair.key) ?? range ?? { start: 0, end: 0 };
+      problems.push({ code: 'duplicate-entry', message: TWICE, ...at });
+    } else {
+      names.add(key);
       const value = toPlain(pair.value, problems, depth + 1);
       if (value !== undefined) result[key] = value;
     }
   }
   return result;
-}
-
-function child(node: unknown, step: string | number): unknown {
-  if (isMap(node)) return node.items.find((item) => keyText(item.key) === String(step))?.value;
-  if (isSeq(node) && typeof step === 'number') return node.items[step];
-  return undefined;
 }
 
 function keyText(key: unknown): string | undefined {
@@ -148,23 +205,18 @@ function holds(node: unknown, offset: number): boolean {
 const WORDS: Readonly<Partial<Record<YAMLError['code'], string>>> = {
   BAD_INDENT: 'This line is not indented like the lines it belongs to.',
   TAB_AS_INDENT: 'A tab stands where spaces must: indent with spaces.',
-  DUPLICATE_KEY: 'This entry stands in the block twice; the first one counts.',
   MISSING_CHAR: 'A bracket, a comma, a quotation mark or the space behind a colon is missing here.',
   UNEXPECTED_TOKEN: 'This cannot stand here; put quotation marks around the value if it is meant so.',
   MULTILINE_IMPLICIT_KEY: 'A name and its colon must stand on one line; perhaps the colon is missing.',
   IMPOSSIBLE: 'This cannot be read; look for a missing bracket or quotation mark above.',
-  MULTIPLE_DOCS: 'One block holds one pattern: a line of three dashes cannot stand here.',
+  BAD_SCALAR_START: 'A value cannot begin with this sign; put quotation marks around it.',
+  BAD_DQ_ESCAPE: 'Inside double quotation marks a backslash cannot stand here; use single quotation marks.',
+  BAD_DIRECTIVE: 'A line of the block cannot begin with %.',
 };
 
 function explain(error: YAMLError, text: string): YamlProblem {
   const [start, end] = error.pos;
   const at = Math.min(start, text.length);
-  if (error.code === 'DUPLICATE_KEY') {
-    const key = /[^:\r\n]*/y;
-    key.lastIndex = at;
-    const name = key.exec(text)?.[0].trimEnd() ?? '';
-    return { code: 'duplicate-entry', message: WORDS.DUPLICATE_KEY ?? '', start: at, end: at + name.length };
-  }
   return {
     code: 'block-syntax',
     message: WORDS[error.code] ?? 'This part of the block cannot be read.',

@@ -11,6 +11,7 @@ import type { UnitName } from '../block/values/unitName.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { FigureKind, FigureValue } from './figure.ts';
 import { Show } from './show.ts';
+import { isContainer, Watch } from './watch.ts';
 
 /** Where a derivation gets the values of other figures from. */
 export interface FigureSource {
@@ -25,6 +26,7 @@ interface Remembered {
   readonly value: unknown;
   readonly inputs: readonly BlockPath[];
   readonly uses: readonly string[];
+  readonly isSpoiled: boolean;
 }
 
 export class Derivation {
@@ -32,11 +34,13 @@ export class Derivation {
   readonly show: Show;
   readonly #pattern: Pattern;
   readonly #source: FigureSource;
+  readonly #watch: Watch;
   readonly #inputs = new Map<string, BlockPath>();
   readonly #uses = new Set<string>();
 
   constructor(pattern: Pattern, size: Size, source: FigureSource, show: Show) {
     this.#pattern = pattern;
+    this.#watch = new Watch(pattern, size);
     this.size = size;
     this.#source = source;
     this.show = show;
@@ -51,11 +55,11 @@ export class Derivation {
 
   /** The entries of the block; values per size are already those of this size. */
   get entries(): Settled<Entries> {
-    return this.#track(this.#pattern.entries, []) as Settled<Entries>;
+    return this.#track(this.#watch.pattern.entries, []) as Settled<Entries>;
   }
 
   get house(): House {
-    return this.#track(this.#pattern.house, ['house']) as House;
+    return this.#track(this.#watch.pattern.house, ['house']) as House;
   }
 
   figure(id: string): FigureValue | undefined {
@@ -72,11 +76,16 @@ export class Derivation {
     let known = memo.get(key);
     if (!known) {
       const inner = new Derivation(this.#pattern, this.size, this.#source, this.show);
-      known = { value: compute(inner), inputs: inner.inputs, uses: inner.uses };
+      try {
+        known = { value: compute(inner), inputs: inner.inputs, uses: inner.uses, isSpoiled: inner.isSpoiled };
+      } finally {
+        if (inner.isSpoiled) this.#watch.spoil();
+      }
       memo.set(key, known);
     }
     for (const input of known.inputs) this.#inputs.set(input.join('\u0000'), input);
     for (const id of known.uses) this.#uses.add(id);
+    if (known.isSpoiled) this.#watch.spoil();
     return known.value as T;
   }
 
@@ -87,6 +96,11 @@ export class Derivation {
   /** Ids of all figures of the pattern. */
   get ids(): readonly string[] {
     return this.#source.ids();
+  }
+
+  /** Whether it read something that cannot be understood, so that what follows from it is unknown. */
+  get isSpoiled(): boolean {
+    return this.#watch.isSpoiled;
   }
 
   get inputs(): BlockPath[] {
@@ -129,10 +143,3 @@ export type Settled<T> =
       : { readonly [K in keyof T]: Settled<T[K]> };
 
 type Leaf = string | number | bigint | boolean | undefined | null | Rational | FabricLabel | UnitName;
-
-function isContainer(value: unknown): value is object {
-  if (Array.isArray(value)) return true;
-  if (typeof value !== 'object' || value === null) return false;
-  const prototype = Object.getPrototypeOf(value);
-  return prototype === null || prototype === Object.prototype;
-}

@@ -10,6 +10,7 @@ import { Derivation, type FigureSource } from './derivation.ts';
 import type { Figure, FigureKind, FigureValue } from './figure.ts';
 import { ROOMS } from './rooms.ts';
 import { Show } from './show.ts';
+import { Watch } from './watch.ts';
 
 export interface Ledger {
   /** Ids of all figures, in the order of the block. */
@@ -82,7 +83,11 @@ class PatternLedger implements Ledger {
     for (const id of this.#definitions.keys()) this.figure(id);
     const objections = [
       ...this.#objections.values(),
-      ...this.#rooms.flatMap((room) => room.check?.(this.#pattern, this) ?? []),
+      ...this.#rooms.flatMap((room) => {
+        const watch = new Watch(this.#pattern);
+        const found = room.check?.(watch.pattern, this) ?? [];
+        return watch.isSpoiled ? [] : found;
+      }),
     ];
     return objections.flatMap((objection) => this.#finding(objection));
   }
@@ -113,12 +118,15 @@ class PatternLedger implements Ledger {
     const at = new Derivation(this.#pattern, size, this.#source, this.show);
     try {
       const derived = definition.derive(at);
-      if (!derived) return undefined;
+      if (!derived || at.isSpoiled) return undefined;
       const kind = derived.kind ?? definition.kind;
       return { value: this.#round(kind, derived, at), kind };
     } catch (error) {
+      if (at.isSpoiled) return undefined;
       if (!(error instanceof FigureError)) throw error;
-      this.#object(error.objection);
+      // A name may be unknown only because the entry that would make it known cannot be read.
+      const isConsequence = error.objection.code === 'unknown-figure' && this.#pattern.broken.hidesFigures;
+      if (!isConsequence) this.#object(error.objection);
       return undefined;
     }
   }

@@ -4,13 +4,11 @@ import { suggestion } from '../block/words.ts';
 import type { Ledger } from '../figures/ledger.ts';
 
 /**
- * Whether a missing figure is only the consequence of a mistake that is reported already: an entry of the block
- * that cannot be read, or a figure that exists but could not be computed.
+ * Whether a missing figure may be only the consequence of a mistake that is reported already: of something in the
+ * block that cannot be read, or of a figure that exists but could not be computed.
  */
 export function isExcused(id: string, pattern: Pattern, ledger: Ledger): boolean {
-  if (ledger.ids.includes(id)) return true;
-  const [entry] = id.split('.');
-  return [...pattern.broken].some((path) => path.split('.').some((part) => part === entry || part === id));
+  return pattern.broken.hidesFigures || ledger.ids.includes(id);
 }
 
 /** That a figure does not exist, and what to do about it: the nearest name, or the entry that would fix it. */

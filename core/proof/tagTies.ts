@@ -59,6 +59,7 @@ class TagReading implements TagTies {
     }
     const figures = tag.figures.map((id, index) => this.#figure(id, tag.idRanges[index] ?? comment));
     if (tag.size !== undefined && !this.#pattern.sizes.some(({ name }) => name === tag.size)) {
+      if (this.#pattern.broken.at(['sizes'])) return;
       this.#report('unknown-size', tag.sizeRange ?? comment, this.#noSuchSize(tag.size));
       return;
     }

@@ -54,7 +54,7 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     [
       'extra-size',
       '{ wall: 36" x 48" }',
-      'The pattern has one size, so one value stands here; name the sizes with “sizes:” if there are more.',
+      'The pattern has one size, so one value stands here; name the sizes under “sizes:” if there are more.',
     ],
   ],
   [

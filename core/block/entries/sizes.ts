@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { one } from '../entry.ts';
-import { report, text } from '../values/schema.ts';
+import { forward, report, text } from '../values/schema.ts';
 
 const name = text<string>({ title: 'the name of a size', examples: ['throw'] }, (raw) =>
   /[@<>]/.test(raw) ? { problem: 'The name of a size cannot hold @, < or >.' } : raw,
@@ -14,17 +14,17 @@ export const sizes = one(
         report(context, 'bad-value', 'Here stands a list of names, for example [wall, throw, queen].');
         return z.NEVER;
       }
-      const names: string[] = [];
+      const names = new Set<string>();
       raw.forEach((value, index) => {
         const read = name.safeParse(value);
-        if (!read.success) report(context, 'bad-value', 'Here stands the name of a size.', [index]);
-        else if (names.includes(read.data))
+        if (!read.success) forward(context, read.error, name, [index]);
+        else if (names.has(read.data))
           report(context, 'duplicate-entry', `The size “${read.data}” stands here twice.`, [index]);
-        else names.push(read.data);
+        else names.add(read.data);
       });
       if (raw.length === 0)
-        report(context, 'bad-value', 'The list names no size; leave `sizes` out if there is only one.');
-      return names;
+        report(context, 'bad-value', 'The list names no size; leave “sizes” out if there is only one.');
+      return [...names];
     })
     .meta({ title: 'a list of names', examples: ['[wall, throw, queen]'] }),
   {

@@ -58,7 +58,8 @@ export function perSize<T>(inner: z.ZodType<T>) {
       };
       if (Array.isArray(raw)) {
         raw.forEach((value, index) => {
-          read(value, [index], index);
+          // A gap stands for what was refused and reported.
+          if (value !== undefined) read(value, [index], index);
         });
         return new PerSize('listed', values);
       }

@@ -1,7 +1,7 @@
 /** How the block's values become zod schemas: from the text that stands in the block to what it means. */
 import { z } from 'zod';
 import type { Code } from '../../findings/codes.ts';
-import { listed, suggestion } from '../words.ts';
+import { listed, nearest, suggestion } from '../words.ts';
 
 /** A reading that failed, with a sentence for the author. */
 export interface Problem {
@@ -34,8 +34,9 @@ export function forward(
     if (issue.code !== 'unrecognized_keys') context.issues.push({ ...issue, path: here } as never);
     else
       for (const key of issue.keys) {
-        const message = unknownName(key, knownNames(schema, issue.path));
-        const params = { finding: 'unknown-entry', atKey: true };
+        const known = knownNames(schema, issue.path);
+        const message = unknownName(key, known);
+        const params = { finding: 'unknown-entry', atKey: true, meant: nearest(key, known) };
         context.addIssue({ code: 'custom', message, path: [...here, key], params });
       }
   }

@@ -69,13 +69,16 @@ const READERS: Readonly<Record<string, Reader>> = {
 
 export const shape = text<Shape>({ title: 'a finished size or shape', examples: EXAMPLES }, (raw) => {
   const [word, rest] = splitOnce(raw, /\s+/);
-  const read = READERS[word.toLowerCase()];
+  const name = word.toLowerCase();
+  const read = Object.hasOwn(READERS, name) ? READERS[name] : undefined;
   const found = read
     ? read(rest ?? '')
     : ofDimensions(raw, (width, length) => ({ shape: 'rectangle', width, length }));
   if (isProblem(found)) return found;
   const problem = whyImpossible(found.edge);
-  return problem === undefined ? found : { problem };
+  return problem === undefined
+    ? found
+    : { problem: `${problem.charAt(0).toUpperCase()}${problem.slice(1)}.` };
 });
 
 function ofLength(raw: string, edge: (inches: Rational) => Edge): Shape | Problem {
