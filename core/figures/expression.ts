@@ -63,6 +63,13 @@ export function evaluate(text: string, names: Names): Evaluated | undefined {
 
 /** Nesting beyond this is refused, so that a hostile expression cannot exhaust the stack. */
 const DEEPEST = 50;
+/** A longer sum is no figure of a pattern. */
+const LONGEST = 500;
+/** Numerators and denominators beyond this measure nothing: squares of squares would fill the memory. */
+const LARGEST = 10n ** 30n;
+/** How many operations on values that are not rational may stand one upon the other, over all figures. */
+const MOST_UPON_EACH_OTHER = 200;
+const operations = new WeakMap<Real, number>();
 
 class Evaluation {
   readonly #text: string;
@@ -77,6 +84,8 @@ class Evaluation {
   }
 
   all(): Dimensioned {
+    if (this.#text.length > LONGEST)
+      throw this.#error('This is too long; divide it into several figures.', 0, this.#text.length);
     let value = this.#sum();
     const start = this.#at;
     if (this.#take(/round\s+up\s+to\b/y)) value = this.#roundUp(value, this.#sum(), start);
@@ -106,7 +115,7 @@ class Evaluation {
           this.#at,
         );
       const value = sign === '+' ? left.value.add(right.value) : left.value.sub(right.value);
-      left = { value, dimension: left.dimension };
+      left = { value: this.#kept(value, start, left, right), dimension: left.dimension };
     }
   }
 
@@ -118,10 +127,12 @@ class Evaluation {
       if (!sign) return left;
       const right = this.#factor();
       if (sign === '*' || sign === '×') {
-        left = { value: left.value.mul(right.value), dimension: left.dimension + right.dimension };
+        const value = this.#kept(left.value.mul(right.value), start, left, right);
+        left = { value, dimension: left.dimension + right.dimension };
       } else {
         if (right.value.sign() === 0) throw this.#error('Nothing can be divided by zero.', start, this.#at);
-        left = { value: left.value.div(right.value), dimension: left.dimension - right.dimension };
+        const value = this.#kept(left.value.div(right.value), start, left, right);
+        left = { value, dimension: left.dimension - right.dimension };
       }
     }
   }
@@ -133,8 +144,8 @@ class Evaluation {
       throw this.#error('The figure is nested too deeply.', start, this.#text.length);
     try {
       if (this.#take(/[-−]/y)) {
-        const { value, dimension } = this.#factor();
-        return { value: value.neg(), dimension };
+        const factor = this.#factor();
+        return { ...factor, value: this.#kept(factor.value.neg(), start, factor) };
       }
       if (this.#take(/\(/y)) return this.#closed(this.#sum());
       return this.#number() ?? this.#call() ?? this.#figure();
@@ -183,7 +194,7 @@ class Evaluation {
       case 'sqrt':
         if (first.value.sign() < 0)
           throw this.#error('A negative value has no square root.', start, this.#at);
-        return { value: first.value.sqrt(), dimension: first.dimension / 2 };
+        return { value: this.#kept(first.value.sqrt(), start, first), dimension: first.dimension / 2 };
       case 'round up to':
         return this.#roundUp(first, second ?? first, start);
       default:
@@ -234,6 +245,18 @@ class Evaluation {
     this.#replaced.push({ start: this.#at, end: this.#at + id.length, text: this.#names.show(value) });
     this.#at += id.length;
     return value;
+  }
+
+  /** Refuses what no pattern computes with, so that neither digits nor operations pile up from figure to figure. */
+  #kept(result: Real, start: number, ...from: readonly Dimensioned[]): Real {
+    const { exact } = result;
+    const count = exact ? 0 : 1 + Math.max(...from.map(({ value }) => operations.get(value) ?? 0));
+    if (exact && (exact.n > LARGEST || exact.d > LARGEST))
+      throw this.#error('This value is too large, or too fine, to be meant.', start, this.#at);
+    if (count > MOST_UPON_EACH_OTHER)
+      throw this.#error('Too many figures are computed one from the other here.', start, this.#at);
+    operations.set(result, count);
+    return result;
   }
 
   #closed<T>(value: T): T {

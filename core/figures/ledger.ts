@@ -29,6 +29,9 @@ export function openLedger(pattern: Pattern, rooms: readonly Room[] = ROOMS): Le
   return ledger;
 }
 
+/** A longer row of figures, each of which waits for the next, is no pattern's, and would exhaust the stack. */
+const MOST_OPEN = 100;
+
 class PatternLedger implements Ledger {
   readonly show: Show;
   findings: readonly Finding[] = [];
@@ -69,6 +72,7 @@ class PatternLedger implements Ledger {
     const definition = this.#definitions.get(id);
     if (!definition) return undefined;
     if (this.#open.includes(id)) throw circle(id, this.#open);
+    if (this.#open.length > MOST_OPEN) throw tooLong(id);
     this.#open.push(id);
     try {
       const figure = this.#compute(definition);
@@ -174,5 +178,13 @@ function circle(id: string, open: readonly string[]): FigureError {
     code: 'figure-circle',
     path: ['figures', id],
     message: `This figure depends on itself: ${round.join(' → ')}.`,
+  });
+}
+
+function tooLong(id: string): FigureError {
+  return new FigureError({
+    code: 'bad-expression',
+    path: ['figures', id],
+    message: 'Too many figures are computed one from the other here.',
   });
 }
