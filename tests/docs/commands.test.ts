@@ -17,10 +17,4 @@ describe('the README', () => {
     const said = /^ {2}> (.+)$/m.exec(readme)?.[1];
     expect(proofread({ source: example }).findings.map(({ message }) => message)).toEqual([said]);
   });
-
-  it('links to files that exist', () => {
-    const links = [...readme.matchAll(/\]\(([^)#]+)\)/g)].map(([, link]) => link ?? '');
-    for (const link of links)
-      expect(() => readFileSync(new URL(`../../${link}`, import.meta.url))).not.toThrow(/ENOENT/);
-  });
 });
