@@ -43,7 +43,13 @@ export function assess(
   const { figure, value } = subject;
   const verdict = judge(standing, figure, value, pattern.house);
   if (verdict === 'verified') return { kind: 'verified', expected: standing.text, finding: undefined };
-  const written = expectedText(standing, standing.text, figure, value, pattern.house);
+  const written = expectedText(
+    standing,
+    standing.around?.text ?? standing.text,
+    figure,
+    value,
+    pattern.house,
+  );
   const expected = written ?? ledger.show.figure(value, figure.kind);
   const amount = amountOf(standing, figure.kind, pattern.house);
   const fixes = verdict === 'other kind' ? [] : fixesFor(standing, written, subject, source, verdict);

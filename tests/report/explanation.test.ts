@@ -58,9 +58,7 @@ describe('An explanation', () => {
   it('says that a number is right, or more than needed', () => {
     const quilt = block('finished: 36" x 48"', 'binding: { strip: 2 1/4", grain: straight }');
 
-    expect(markdownAt(`${quilt}\nBind 16|8" <!-- = finished.edge --> of edge.`)).toContain(
-      '168" is right.',
-    );
+    expect(markdownAt(`${quilt}\nBind 16|8" <!-- = finished.edge --> of edge.`)).toContain('168" is right.');
     expect(markdownAt(`${quilt}\nBuy 2 |yd <!-- = binding.yardage --> of it.`)).toContain(
       '2 yd is enough, and more than needed: ⅜ yd would do.',
     );
