@@ -120,7 +120,11 @@ describe('Writing and reading again', () => {
     [3, 16],
     [15, 16],
   );
-  const values = fc.tuple(whole, part).map(([n, [a = 0, b = 1]]) => rational(n).add(rational(a, b)));
+  // Nothing is no measure that an author states, and "zero inches" is no way to write it.
+  const values = fc
+    .tuple(whole, part)
+    .map(([n, [a = 0, b = 1]]) => rational(n).add(rational(a, b)))
+    .filter((value) => value.n !== 0n);
   const likes = fc.constantFrom(
     ...[
       '5"',
