@@ -29,7 +29,7 @@ export function* checkSizes(
       yield* missingSizes(value, path, sizes, broken);
     } else if (!broken.inside(path)) {
       const message =
-        'The pattern has one size, so one value stands here; name the sizes under “sizes:” if there are more.';
+        'The pattern has one size, so write one value here; if it comes in several, list them under “sizes:”.';
       yield { code: 'extra-size', message, path, atKey: false, breaks: [path] };
     }
   }
@@ -75,12 +75,16 @@ export function* checkFabrics(entries: Entries, broken: Broken): Generator<Objec
   for (const { path, value } of walk(entries)) {
     if (!(value instanceof FabricLabel) || Object.hasOwn(fabrics, value.label)) continue;
     if (broken.at(['fabrics', value.label])) continue;
-    const message =
-      known.length === 0
-        ? `No fabric “${value.label}” is defined; list the fabrics under “fabrics:”.`
-        : `No fabric “${value.label}” is defined.${suggestion(value.label, known) || ` Known are ${listed(known, 'and')}.`}`;
+    const message = noSuchFabric(value.label, known);
     yield { code: 'unknown-fabric', message, path, atKey: false, breaks: [path] };
   }
+}
+
+function noSuchFabric(label: string, known: readonly string[]): string {
+  const message = `No fabric “${label}” is defined`;
+  if (known.length === 0) return `${message}; list the fabrics under “fabrics:”.`;
+  const all = known.length === 1 ? `the only one is ${known[0]}` : `the fabrics are ${listed(known, 'and')}`;
+  return suggestion(label, known) ? `${message}.${suggestion(label, known)}` : `${message}; ${all}.`;
 }
 
 /** Fabric must be wider than two seam allowances of what is joined from it, or no joining reaches anywhere. */

@@ -31,6 +31,8 @@ interface Held {
 interface Block {
   readonly fence: FenceText;
   readonly yaml: YamlBlock;
+  /** Entries with a mistake of the kind that hides where one value ends and the next begins. */
+  readonly garbled: Set<string>;
 }
 
 class Reading {
@@ -42,7 +44,7 @@ class Reading {
   readonly #broken = new Broken();
 
   constructor(fences: readonly FenceText[]) {
-    this.#blocks = fences.map((fence) => ({ fence, yaml: new YamlBlock(fence.value) }));
+    this.#blocks = fences.map((fence) => ({ fence, yaml: new YamlBlock(fence.value), garbled: new Set() }));
   }
 
   pattern(): Pattern {
@@ -89,7 +91,10 @@ class Reading {
       this.#report(block, code, message, { start, end });
       if (code !== 'block-syntax') continue;
       this.#broken.add([]);
-      for (const entry of yaml.entriesAt(start)) this.#broken.add([entry]);
+      for (const entry of yaml.entriesAt({ start, end })) {
+        block.garbled.add(entry);
+        this.#broken.add([entry]);
+      }
     }
     const { value } = yaml;
     if (value === undefined || value === '') return;
@@ -98,7 +103,7 @@ class Reading {
       this.#report(
         block,
         'block-syntax',
-        'A measure block holds entries, each with its name, a colon and a value.',
+        'A measure block holds entries, each with its name, a colon, a space and a value.',
         all,
       );
       this.#broken.add([]);
@@ -124,7 +129,7 @@ class Reading {
     }
     if (typeof raw !== 'object' || Array.isArray(raw)) {
       if (raw !== '') {
-        const message = `Under “${key}” stand names, each with a colon and a value.`;
+        const message = `Under “${key}” write names, each with a colon and a value.`;
         this.#complain(block, { code: 'bad-value', message, path: [key], atKey: false });
         this.#broken.add([key]);
       }
@@ -175,7 +180,8 @@ class Reading {
         : atKey
           ? block.yaml.keyPlace(path)
           : block.yaml.place(path);
-    this.#report(block, code, message, found ?? { start: 0, end: 0 }, related);
+    if (!block.garbled.has(String(path[0])))
+      this.#report(block, code, message, found ?? { start: 0, end: 0 }, related);
     // What the misspelled name says does not count, so the entry that it means is unknown.
     const place = meant === undefined ? undefined : [...path.slice(0, -1), meant];
     if (place && !block.yaml.statedPath(place)) this.#broken.add(place);

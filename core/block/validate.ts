@@ -7,8 +7,7 @@
 import type { z } from 'zod';
 import type { Code } from '../findings/codes.ts';
 import type { BlockPath } from './place.ts';
-import { knownNames, unknownName } from './values/schema.ts';
-import { nearest } from './words.ts';
+import { knownNames, meantBy, unknownName } from './values/schema.ts';
 import type { Plain } from './yaml.ts';
 
 export interface Complaint {
@@ -35,10 +34,11 @@ const MOST_ROUNDS = 12;
 export function validate<T>(schema: z.ZodType<T>, raw: Plain): Validated<T> {
   const first = schema.safeParse(raw);
   if (first.success) return { value: first.data, complaints: [], broken: [] };
-  const complaints = first.error.issues.flatMap((issue) => complain(issue, schema));
+  const all = first.error.issues.flatMap((issue) => complain(issue, schema));
+  const complaints = withoutConsequences(all);
   const broken: BlockPath[] = [];
   let rest: Plain | undefined = structuredClone(raw);
-  let cuts = complaints.map(({ path }) => path);
+  let cuts = all.map(({ path }) => path);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     // What is missing, or was cut out and is needed, leaves the whole around it without sense.
     const places = cuts.map((path) => (holds(rest, path) ? path : path.slice(0, -1)));
@@ -52,6 +52,13 @@ export function validate<T>(schema: z.ZodType<T>, raw: Plain): Validated<T> {
   return { value: undefined, complaints, broken: [[]] };
 }
 
+/** What is missing only because its name is misspelled is one mistake, not two. */
+function withoutConsequences(complaints: readonly Complaint[]): Complaint[] {
+  const beside = (path: BlockPath, name: string | undefined) => [...path.slice(0, -1), name].join('\u0000');
+  const meant = new Set(complaints.flatMap(({ path, meant }) => (meant ? beside(path, meant) : [])));
+  return complaints.filter(({ code, path }) => code !== 'missing-entry' || !meant.has(path.join('\u0000')));
+}
+
 function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
   const path = pathOf(issue);
   if (issue.code === 'unrecognized_keys') {
@@ -61,7 +68,7 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
       message: unknownName(key, known),
       path: [...path, key],
       atKey: true,
-      meant: nearest(key, known),
+      meant: meantBy(key, known),
     }));
   }
   if (issue.code === 'custom') {
@@ -75,7 +82,7 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
   }
   const message =
     issue.code === 'invalid_type' && issue.expected === 'object'
-      ? 'Here stand entries, each with its name and a colon.'
+      ? 'Write entries here, each with its name, a colon and a value.'
       : 'This value does not belong here.';
   return [{ code: 'bad-value', message, path, atKey: false }];
 }

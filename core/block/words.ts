@@ -12,8 +12,10 @@ export function nearest(name: string, known: Iterable<string>): string | undefin
   let best: string | undefined;
   let bestDistance = Math.max(1, Math.floor(name.length / 3)) + 1;
   for (const candidate of known) {
+    // Where every letter differs, nothing is alike: “C” does not mean “A”.
+    if (Math.abs(candidate.length - name.length) >= bestDistance) continue;
     const d = distance(name.toLowerCase(), candidate.toLowerCase());
-    if (d < bestDistance) [best, bestDistance] = [candidate, d];
+    if (d < Math.min(bestDistance, name.length)) [best, bestDistance] = [candidate, d];
   }
   return best;
 }

@@ -13,12 +13,12 @@ import {
   isSeq,
   type Node,
   Parser,
-  type YAMLError,
   type YAMLMap,
 } from 'yaml';
 import type { Range } from '../findings/finding.ts';
 import { depthOf } from './nesting.ts';
 import type { BlockPath } from './place.ts';
+import { explain, visible } from './yamlErrors.ts';
 
 /** What a YAML node means to us: text, a list, or a mapping. */
 export type Plain = string | Plain[] | { [key: string]: Plain };
@@ -42,6 +42,7 @@ const OPTIONS = { schema: 'failsafe', strict: true, uniqueKeys: false } as const
 export class YamlBlock {
   readonly problems: readonly YamlProblem[];
   readonly value: Plain | undefined;
+  readonly #text: string;
   readonly #contents: unknown;
   readonly #pairs = new Map<YAMLMap, ReadonlyMap<string, Pair>>();
 
@@ -49,9 +50,14 @@ export class YamlBlock {
     const problems: YamlProblem[] = [];
     const document = parse(text, problems);
     this.#contents = document?.contents;
-    for (const error of document?.errors ?? []) problems.push(explain(error, text));
+    for (const error of document?.errors ?? []) {
+      const problem = explain(error, text);
+      const known = problems.some(({ start, end }) => start <= problem.start && problem.start < end);
+      if (!known) problems.push({ code: 'block-syntax', ...problem });
+    }
     this.value = toPlain(this.#contents, problems, 0);
-    this.problems = problems;
+    this.problems = problems.map((problem) => ({ ...problem, ...visible(problem, text) }));
+    this.#text = text;
   }
 
   /** The place of the value at `path`, or of the nearest entry around it; of its name where nothing stands behind it. */
@@ -107,12 +113,14 @@ export class YamlBlock {
     }
   }
 
-  /** The entries that a mistake found at `offset` may have spoiled: the one around it, and the one that it cut short. */
-  entriesAt(offset: number): string[] {
+  /** The entries that a mistake may have spoiled: those in its lines, and the one that it cut short. */
+  entriesAt({ start, end }: Range): string[] {
     if (!isMap(this.#contents)) return [];
     const begins = this.#contents.items.map(({ key }) => valueRange(key)?.start ?? 0);
-    const last = begins.findLastIndex((begin) => begin <= offset);
-    const first = begins[last] === offset ? last - 1 : last;
+    const around = begins.findLastIndex((begin) => begin <= start);
+    const first = begins[around] === start ? around - 1 : around;
+    const lineEnd = this.#text.indexOf('\n', Math.max(start, end - 1));
+    const last = begins.findLastIndex((begin) => lineEnd < 0 || begin < lineEnd);
     const entries = this.#contents.items.slice(Math.max(0, first), last + 1);
     return entries.flatMap(({ key }) => keyText(key) ?? []);
   }
@@ -145,8 +153,8 @@ function parse(text: string, problems: YamlProblem[]): Document | undefined {
   }
   const [document, second] = new Composer(OPTIONS).compose(tokens, true, text.length);
   if (second) {
-    const [start, end] = second.range;
-    problems.push({ code: 'block-syntax', message: SECOND, start, end });
+    const [start] = second.range;
+    problems.push({ code: 'block-syntax', message: SECOND, start, end: start + '---'.length });
   }
   return document;
 }
@@ -199,28 +207,4 @@ function valueRange(node: unknown): Range | undefined {
 function holds(node: unknown, offset: number): boolean {
   const range = valueRange(node);
   return range !== undefined && range.start <= offset && offset <= range.end;
-}
-
-/** What the commonest YAML errors mean to someone who has never heard of YAML. */
-const WORDS: Readonly<Partial<Record<YAMLError['code'], string>>> = {
-  BAD_INDENT: 'This line is not indented like the lines it belongs to.',
-  TAB_AS_INDENT: 'A tab stands where spaces must: indent with spaces.',
-  MISSING_CHAR: 'A bracket, a comma, a quotation mark or the space behind a colon is missing here.',
-  UNEXPECTED_TOKEN: 'This cannot stand here; put quotation marks around the value if it is meant so.',
-  MULTILINE_IMPLICIT_KEY: 'A name and its colon must stand on one line; perhaps the colon is missing.',
-  IMPOSSIBLE: 'This cannot be read; look for a missing bracket or quotation mark above.',
-  BAD_SCALAR_START: 'A value cannot begin with this sign; put quotation marks around it.',
-  BAD_DQ_ESCAPE: 'Inside double quotation marks a backslash cannot stand here; use single quotation marks.',
-  BAD_DIRECTIVE: 'A line of the block cannot begin with %.',
-};
-
-function explain(error: YAMLError, text: string): YamlProblem {
-  const [start, end] = error.pos;
-  const at = Math.min(start, text.length);
-  return {
-    code: 'block-syntax',
-    message: WORDS[error.code] ?? 'This part of the block cannot be read.',
-    start: at,
-    end: Math.max(at, Math.min(end, text.length)),
-  };
 }

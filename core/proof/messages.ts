@@ -41,7 +41,9 @@ export function message(
 }
 
 export function titleOf({ figure, size }: Subject): string {
-  return size === null || size === '' ? figure.title : `${figure.title} for the size “${size}”`;
+  const { title } = figure;
+  if (size === null || size === '') return title;
+  return `In the size “${size}”, ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
 /** The reason, and what the stated value would give. */

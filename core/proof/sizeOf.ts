@@ -26,9 +26,9 @@ export function sizesOf(
   index: number,
   before: readonly ReadNumber[],
   passage: Passage,
-  { sizes }: Pattern,
+  pattern: Pattern,
 ): { readonly choices: readonly SizeChoice[] } | { readonly missing: true } {
-  const names = sizes.map(({ name }) => name);
+  const names = pattern.sizes.map(({ name }) => name);
   const last = before[before.length - tag.figures.length + index];
   if (!last) return { missing: true };
   const one = (size: string | null, ...evidence: string[]) => ({
@@ -44,7 +44,7 @@ export function sizesOf(
         evidence: ['it stands in a list with one number per size'],
       })),
     };
-  if (isSame(figure, names)) return one(null);
+  if (isSame(figure, pattern)) return one(null);
   const { cell, headings } = passage.context;
   const inColumn = cell && nameIn(cell.columnHeader, names);
   if (inColumn) return one(inColumn, `its column is headed “${cell.columnHeader}”`);
@@ -57,8 +57,9 @@ export function sizesOf(
   return { missing: true };
 }
 
-function isSame({ values }: Figure, names: readonly string[]): boolean {
-  const shown = names.map((name) => values.get(name)?.shown);
+/** Whether a figure has one value in all sizes. */
+export function isSame({ values }: Figure, { sizes }: Pattern): boolean {
+  const shown = sizes.map(({ name }) => values.get(name)?.shown);
   return shown.every((value) => value !== undefined && shown[0]?.equals(value));
 }
 

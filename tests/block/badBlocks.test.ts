@@ -16,7 +16,7 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
   [
     'an unknown part that resembles nothing is answered with the known ones',
     'batting: { colour: blue }',
-    ['unknown-entry', 'colour', '“colour” is no entry here. Known are overhang.'],
+    ['unknown-entry', 'colour', '“colour” is no entry here; the only one is “overhang”.'],
   ],
   [
     'a length without a unit is told apart from a wrong one',
@@ -26,12 +26,12 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
   [
     'a missing part is reported at the entry that needs it',
     'finished: 36" x 48"\nbinding: { grain: straight }',
-    ['missing-entry', 'binding', '“strip” is missing. This needs a length, for example 2 1/4".'],
+    ['missing-entry', 'binding', '“strip” is missing. Write a length, for example 2 1/4".'],
   ],
   [
     'a word that is no choice is answered with the choices',
     'house: { join: mitred }',
-    ['bad-value', 'mitred', 'This is diagonal or straight, not “mitred”.'],
+    ['bad-value', 'mitred', 'Write diagonal or straight here, not “mitred”.'],
   ],
   [
     'a size that is left out is named',
@@ -54,13 +54,13 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     [
       'extra-size',
       '{ wall: 36" x 48" }',
-      'The pattern has one size, so one value stands here; name the sizes under “sizes:” if there are more.',
+      'The pattern has one size, so write one value here; if it comes in several, list them under “sizes:”.',
     ],
   ],
   [
     'a fabric that no one defined is reported where it is used',
     'fabrics: { A: Deep water, B: Foam }\nbinding: { from: C, strip: 2" }\nfinished: 9" x 9"',
-    ['unknown-fabric', 'C', 'No fabric “C” is defined. Did you mean “A”?'],
+    ['unknown-fabric', 'C', 'No fabric “C” is defined; the fabrics are A and B.'],
   ],
   [
     'the same entry twice in one block',
@@ -112,7 +112,7 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     [
       'block-syntax',
       'just a sentence',
-      'A measure block holds entries, each with its name, a colon and a value.',
+      'A measure block holds entries, each with its name, a colon, a space and a value.',
     ],
   ],
   ['an empty block is no mistake', ''],

@@ -11,7 +11,7 @@ export const sizes = one(
     .unknown()
     .transform((raw, context): readonly string[] => {
       if (!Array.isArray(raw)) {
-        report(context, 'bad-value', 'Here stands a list of names, for example [wall, throw, queen].');
+        report(context, 'bad-value', 'Write a list of names here, for example [wall, throw, queen].');
         return z.NEVER;
       }
       const names = new Set<string>();

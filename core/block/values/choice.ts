@@ -6,6 +6,6 @@ export function choice<const T extends string>(...options: readonly T[]) {
   const words = listed(options, 'or');
   return text<T>({ title: words, examples: options }, (raw) => {
     const found = options.find((option) => option === raw.toLowerCase().replace(/\s+/g, ' '));
-    return found ?? { problem: `This is ${words}, not “${raw}”.` };
+    return found ?? { problem: `Write ${words} here, not “${raw}”.` };
   });
 }

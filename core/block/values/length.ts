@@ -15,10 +15,11 @@ export interface Dimensions {
   readonly length: Length;
 }
 
-/** A count of things, or a length: what a figure can be. */
-export type Quantity =
+/** A count of things, or a length: what a figure can be. With its text, without quotation marks of the block. */
+export type Quantity = { readonly text: string } & (
   | { readonly kind: 'count'; readonly count: Rational }
-  | ({ readonly kind: 'length' } & Length);
+  | ({ readonly kind: 'length' } & Length)
+);
 
 const LENGTH_WORDS = { title: 'a length', examples: ['2 1/4"', '2¼"', '57 cm', '1 1/8 yd'] };
 
@@ -45,8 +46,8 @@ export const quantity = text<Quantity>(
   { title: 'a length or a whole number', examples: ['17"', '8', '1 1/8 yd'] },
   (raw) => {
     const asCount = readCount(raw);
-    if (!('problem' in asCount)) return { kind: 'count', count: asCount.value };
+    if (!('problem' in asCount)) return { text: raw, kind: 'count', count: asCount.value };
     const asLength = readLength(raw);
-    return 'problem' in asLength ? asLength : { kind: 'length', ...asLength };
+    return 'problem' in asLength ? asLength : { text: raw, kind: 'length', ...asLength };
   },
 );

@@ -1,7 +1,7 @@
 /** How the block's values become zod schemas: from the text that stands in the block to what it means. */
 import { z } from 'zod';
 import type { Code } from '../../findings/codes.ts';
-import { listed, nearest, suggestion } from '../words.ts';
+import { listed, nearest } from '../words.ts';
 
 /** A reading that failed, with a sentence for the author. */
 export interface Problem {
@@ -36,15 +36,25 @@ export function forward(
       for (const key of issue.keys) {
         const known = knownNames(schema, issue.path);
         const message = unknownName(key, known);
-        const params = { finding: 'unknown-entry', atKey: true, meant: nearest(key, known) };
+        const params = { finding: 'unknown-entry', atKey: true, meant: meantBy(key, known) };
         context.addIssue({ code: 'custom', message, path: [...here, key], params });
       }
   }
 }
 
+/** The known name that an unknown one stands for: the nearest, or the one that it begins with, as in `strip:2"`. */
+export function meantBy(name: string, known: readonly string[]): string | undefined {
+  return known.find((entry) => name.startsWith(`${entry}:`)) ?? nearest(name, known);
+}
+
 export function unknownName(name: string, known: readonly string[]): string {
-  const hint = suggestion(name, known) || (known.length > 0 ? ` Known are ${listed(known, 'and')}.` : '');
-  return `“${name}” is no entry here.${hint}`;
+  const meant = meantBy(name, known);
+  if (meant !== undefined && name.startsWith(`${meant}:`))
+    return `A space is missing behind the colon of “${meant}”.`;
+  if (meant !== undefined) return `“${name}” is no entry here. Did you mean “${meant}”?`;
+  const all =
+    known.length === 1 ? `the only one is “${known[0]}”` : `the entries are ${listed(known, 'and')}`;
+  return `“${name}” is no entry here${known.length > 0 ? `; ${all}` : ''}.`;
 }
 
 /** The names that a mapping at `path` inside a schema knows. */
@@ -78,9 +88,9 @@ export function text<T>(words: ValueWords, read: (text: string) => T | Problem) 
     .unknown()
     .transform((raw, context): T => {
       if (raw === undefined)
-        report(context, 'missing-entry', `This needs ${words.title}, for example ${words.examples[0]}.`);
+        report(context, 'missing-entry', `Write ${words.title}, for example ${words.examples[0]}.`);
       else if (typeof raw !== 'string' || raw.trim() === '')
-        report(context, 'bad-value', `Here stands ${words.title}, for example ${words.examples[0]}.`);
+        report(context, 'bad-value', `Write ${words.title} here, for example ${words.examples[0]}.`);
       else {
         const value = read(raw.trim());
         if (!isProblem(value)) return value;
