@@ -6,7 +6,7 @@ import { min, ONE, type Rational, rational } from '../quantity/rational.ts';
 import { Real, roundNearest, roundUp } from '../quantity/real.ts';
 import { fromInches, isMetric, type LengthUnit } from '../quantity/units.ts';
 import { writeLike } from '../quantity/write.ts';
-import { granularity, type Stated, unitOf } from './judge.ts';
+import { CONVERTED, granularity, type Stated, unitOf } from './judge.ts';
 
 /** What should stand in place of a stated number; `undefined` when it cannot be written in the author's style. */
 export function expectedText(
@@ -21,27 +21,22 @@ export function expectedText(
   const converted = isMetric(unit) !== (house.system === 'metric');
   return writeLike(
     converted ? convert(value, unit, rule, stated) : fromInches(value.shown, unit),
-    stated.written,
+    { ...stated.written, unit },
     text,
   );
 }
 
 /** The value in a unit of the other system, at a step that this unit is measured in. */
 function convert(value: FigureValue, unit: LengthUnit, rule: FigureRule, stated: Stated): Rational {
-  const step = min(COARSEST[unit], granularity(stated.written));
   const need = value.need.mul(Real.of(fromInches(ONE, unit)));
-  return rule === 'exact' ? roundNearest(need, step) : roundUp(need, step);
+  const own = granularity(stated.written);
+  const [usual] = CONVERTED[unit];
+  if (rule === 'exact') return roundNearest(need, min(usual, own));
+  return roundUp(need, min(unit === 'm' ? SOLD_BY : usual, own));
 }
 
-/** The steps in which a converted measure is given, in its own unit (common practice). */
-const COARSEST: Readonly<Record<LengthUnit, Rational>> = {
-  in: rational(1, 8),
-  ft: rational(1, 96),
-  yd: rational(1, 8),
-  mm: rational(1),
-  cm: rational(1, 2),
-  m: rational(1, 20),
-};
+/** Fabric that is sold by the metre is bought to the next 5 cm (common practice). */
+const SOLD_BY = rational(1, 20);
 
 /**
  * The edits that change a number's text and nothing else.

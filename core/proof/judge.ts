@@ -66,15 +66,27 @@ function steps(
 ): Rational[] {
   const unit = unitOf(stated, kind, house);
   const own = granularity(stated.written).mul(INCHES_PER[unit]);
-  const converted = isMetric(unit) !== (house.system === 'metric');
-  if (converted) return [min(own, COARSEST[isMetric(unit) ? 'metric' : 'inch'])];
+  if (isMetric(unit) !== (house.system === 'metric')) {
+    const usual = CONVERTED[unit].map((step) => step.mul(INCHES_PER[unit]));
+    return usual.some((step) => own.compare(step) < 0) ? [own, ...usual] : usual;
+  }
   if (rule === 'exact' && !isOnRuler(value, house)) return [house['cut to'], min(own, house['cut to'])];
   const { numeral } = stated.written.notation;
   return numeral.form === 'decimal' && numeral.places >= 2 ? [own] : [];
 }
 
-/** The other system of units is taken to the whole centimetre, or to the eighth of an inch, at the coarsest. */
-const COARSEST = { metric: INCHES_PER.cm, inch: rational(1, 8) };
+/**
+ * The steps, in its own unit and the finest first, to which a measure that is converted from the other system is
+ * rounded (common practice).
+ */
+export const CONVERTED: Readonly<Record<LengthUnit, readonly [Rational, ...Rational[]]>> = {
+  in: [rational(1, 8)],
+  ft: [rational(1, 96)],
+  yd: [rational(1, 8)],
+  mm: [rational(1), rational(5)],
+  cm: [rational(1, 2), rational(1)],
+  m: [rational(1, 100)],
+};
 
 function isOnRuler(value: FigureValue, house: House): boolean {
   const { exact } = value.need;
