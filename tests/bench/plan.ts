@@ -11,7 +11,7 @@ const LISTS = 40;
 const FABRIC = roll(rational(40));
 const EIGHTH_YARD = rational(9, 2);
 
-/** Park and Miller's generator (Communications of the ACM 31, 1988), so that every run plans the same lists. */
+/** A multiplicative congruential generator, so that every run plans the same lists. */
 let state = 20_250;
 function below(n: number): number {
   state = (state * 48_271) % 2_147_483_647;

@@ -115,3 +115,7 @@ export function misfit(piece: CutPiece, fabric: Fabric): Misfit | undefined {
   if (allowedRuns(piece, fabric).some(fits)) return undefined;
   return fits('lengthwise') ? 'longer than the fabric is wide' : 'wider than the fabric';
 }
+
+export function greatestCommonDivisor(a: number, b: number): number {
+  return b === 0 ? a : greatestCommonDivisor(b, a % b);
+}

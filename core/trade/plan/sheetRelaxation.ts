@@ -6,12 +6,12 @@
  * sheet, which only makes the bound weaker.
  *
  * Bound: for prices π and the most valuable sheet v, every plan takes at least π · demand / max(1, v) sheets
- * (Farley, "A note on bounding a class of linear programming problems", Operations Research 38, 1990).
+ * (Farley's bound, 1990; the name is from memory): the prices divided by max(1, v) are prices that no sheet beats.
  */
 import { WHOLE } from './branching.ts';
 import { type Filling, StripFiller } from './filler.ts';
 import { LinearProgram } from './linearProgram.ts';
-import type { StripProblem } from './problem.ts';
+import { greatestCommonDivisor, type StripProblem } from './problem.ts';
 
 export interface SheetDirection {
   readonly problem: StripProblem;
@@ -143,7 +143,7 @@ class SheetFiller {
     this.#direction = direction;
     this.#index = index;
     this.#filler = filler;
-    this.#unit = filler.heights.reduce((a, b) => (b === 0 ? a : greatestCommonDivisor(a, b)), 0) || 1;
+    this.#unit = filler.heights.reduce(greatestCommonDivisor, 0) || 1;
   }
 
   kindOf(placement: number): number | undefined {
@@ -183,8 +183,4 @@ class SheetFiller {
     }
     return { value: best[room] as number, heights: chosen };
   }
-}
-
-function greatestCommonDivisor(a: number, b: number): number {
-  return b === 0 ? a : greatestCommonDivisor(b, a % b);
 }
