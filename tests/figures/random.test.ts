@@ -1,0 +1,72 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { Real } from '../../core/quantity/real.ts';
+import { patternOf, summary } from '../support/pattern.ts';
+import { blockOf, type RandomPattern, randomPattern, withWholeHouse } from '../support/randomPattern.ts';
+
+const RUNS = { seed: 20_261_125, numRuns: 150 } as const;
+
+const holds = (property: (pattern: RandomPattern) => void) =>
+  fc.assert(fc.property(randomPattern, property), RUNS);
+
+describe('a random pattern without contradictions', () => {
+  it('has no finding', () => {
+    holds((pattern) => {
+      const block = blockOf(pattern);
+      const { pattern: read, ledger, source } = patternOf(block);
+      const found = [...read.findings, ...ledger.findings].map((finding) => summary(finding, source));
+      expect(found, block).toEqual([]);
+    });
+  });
+
+  it('states no figure below what is needed when it rounds up, and none above when it rounds down', () => {
+    holds((pattern) => {
+      const { ledger } = patternOf(blockOf(pattern));
+      for (const id of ledger.ids)
+        for (const { need, shown, step, round } of ledger.figure(id)?.values.values() ?? []) {
+          const above = Real.of(shown).sub(need);
+          const within = step ? Real.of(step) : Real.of(0);
+          const off = round === 'up' ? above : above.neg();
+          expect(off.sign(), id).toBeGreaterThanOrEqual(0);
+          expect(step ? off.compare(within) : off.sign(), id).toBe(step ? -1 : 0);
+        }
+    });
+  });
+
+  it('names as inputs only places at which the author wrote something', () => {
+    holds((pattern) => {
+      const block = blockOf(pattern);
+      const { pattern: read, ledger } = patternOf(block);
+      for (const id of ledger.ids)
+        for (const { inputs } of ledger.figure(id)?.values.values() ?? [])
+          for (const input of inputs) {
+            const place = read.place(input);
+            expect(place, `${id} from ${input.join('.')}`).toBeDefined();
+            if (!place) continue;
+            expect(block.slice(place.start, place.end).trim()).not.toBe('');
+            expect(read.pathAt(place.start)?.slice(0, input.length)).toEqual(
+              input.slice(0, read.pathAt(place.start)?.length),
+            );
+          }
+    });
+  });
+
+  it('needs lengths twice as long, and as many pieces, when everything is twice as long', () => {
+    holds((random) => {
+      const pattern = withWholeHouse(random);
+      const [once, twice] = [patternOf(blockOf(pattern)).ledger, patternOf(blockOf(pattern, 2)).ledger];
+      expect(twice.ids).toEqual(once.ids);
+      for (const id of once.ids.filter((each) => !HAS_FIXED_LENGTHS.test(each))) {
+        const [one, two] = [once.figure(id), twice.figure(id)];
+        for (const [size, { need }] of one?.values ?? []) {
+          const scaled = one?.kind === 'count' ? need : need.mul(Real.of(2));
+          expect(two?.values.get(size)?.need.compare(scaled), `${id} of ${size}`).toBe(0);
+        }
+      }
+    });
+  });
+});
+
+/** Figures with a length of the trade that grows with nothing: hems, whole inches for squares, trimming, rounding. */
+const HAS_FIXED_LENGTHS =
+  /^(?:sleeve\.cut-length|binding\.(?:square|passes|yield|yardage|strips)|unit\..*|fabric\..*)$/;
