@@ -19,6 +19,7 @@ export function proofread({ source }: Document): Proof {
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
   const { statements, findings: stated } = checkStatements(source, pattern, ledger);
+  const tied = new Set([...tags.ties.keys()].map(({ written }) => written));
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
   const accounts = manuscript.numbers.map((number) => {
     const tie = tags.ties.get(number);
@@ -29,7 +30,8 @@ export function proofread({ source }: Document): Proof {
       { ...tie, show: ledger.show },
       { pattern, ledger, source },
     );
-    if (kind !== 'verified' && isReserved(number)) return untied(number);
+    const isList = number.group?.members.every((member) => tied.has(member)) === true;
+    if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
     if (finding) found.push(finding);
     return { number, kind, tie, expected, code: finding?.code, reason: undefined };
   });

@@ -16,10 +16,11 @@ const SMALLER_BEHIND = /^\s*(?:and|\+)?\s*\d[\d\s./½¼¾⅛⅜⅝⅞⅓⅔-]*(?
 /** How much text around a number is looked at. */
 const NEARBY = 24;
 
-export function isReserved({ passage, written, group, unit }: ReadNumber): boolean {
+/** @param isList whether the numbers beside it are tied too, one for each size: `5"/7"` is then no range. */
+export function isReserved({ passage, written, group, unit }: ReadNumber, isList: boolean): boolean {
   const before = passage.text.slice(Math.max(0, written.start - NEARBY), written.start);
   const behind = passage.text.slice(written.end, written.end + NEARBY);
-  if (group?.kind === 'range' || HEDGE.test(before)) return true;
+  if ((group?.kind === 'range' && !isList) || HEDGE.test(before)) return true;
   if (RANGE_BEFORE.test(before) || RANGE_BEHIND.test(behind)) return true;
   if (unit !== undefined && LARGER_BEFORE.test(before)) return true;
   return (unit === 'ft' || unit === 'yd' || unit === 'm') && SMALLER_BEHIND.test(behind);
