@@ -1,11 +1,71 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { Entries } from '../../core/block/pattern.ts';
 import { readManuscript } from '../../core/manuscript/manuscript.ts';
-import { readAnnotated } from './annotated.ts';
+import { judge } from '../../core/proof/judge.ts';
+import { readNumberAt } from '../../core/quantity/read.ts';
+import { patternOf } from '../support/pattern.ts';
+import { type Expected, readAnnotated } from './annotated.ts';
 
 const CORPUS = new URL('./corpus/', import.meta.url);
 const names = readdirSync(CORPUS).filter((name) => name.endsWith('.md'));
 const annotated = (name: string) => readAnnotated(readFileSync(new URL(name, CORPUS), 'utf8'));
+
+/** The text of the measure blocks, found without our reader of Markdown. */
+function blocksOf(source: string): string[] {
+  return [...source.matchAll(/^```measure\n(.*?)^```$/gms)].map(([, text = '']) => text);
+}
+
+/**
+ * Yardage and strips by fabric are annotated before the ledger has any such figure; with the first one that it has, all
+ * of them are asked for. Until then only the label is checked.
+ */
+function isYetToCome(id: string, ids: readonly string[], { fabrics }: Entries): boolean {
+  const label = /^fabric\.([^.]+)\.(?:yardage|strips\.\d[\d /]*)$/.exec(id)?.[1];
+  return label !== undefined && label in (fabrics ?? {}) && !ids.some((each) => each.startsWith('fabric.'));
+}
+
+/** Why a figure does not verify a number, in every size that it is annotated for; nothing when it does. */
+function disagreements(
+  { text, figures }: Expected,
+  { pattern, ledger }: ReturnType<typeof patternOf>,
+): string[] {
+  const written = readNumberAt(text, 0);
+  if (written?.end !== text.length) return ['it is not read as one number'];
+  const stated = { value: written.value, unit: written.unit, written };
+  return figures.flatMap(({ id, size }) => {
+    const figure = ledger.figure(id);
+    if (!figure) return isYetToCome(id, ledger.ids, pattern.entries) ? [] : [`there is no figure ${id}`];
+    const sizes = size === undefined ? pattern.sizes.map(({ name }) => name) : [size];
+    return sizes.flatMap((name) => {
+      const value = figure.values.get(name);
+      if (!value) return [`${id} has no value for “${name}”`];
+      const verdict = judge(stated, figure, value, pattern.house);
+      return verdict === 'verified'
+        ? []
+        : [`${verdict}: ${id} is ${ledger.show.figure(value, figure.kind)} ${name}`];
+    });
+  });
+}
+
+describe('The corpus', () => {
+  it.each(names)(
+    'has in %s a block without a finding, and each number agrees with the figures named',
+    (name) => {
+      const { source, expected } = annotated(name);
+      const opened = patternOf(...blocksOf(source));
+      expect([...opened.pattern.findings, ...opened.ledger.findings].map(({ message }) => message)).toEqual(
+        [],
+      );
+      const problems = expected.flatMap((each) =>
+        disagreements(each, opened).map(
+          (why) => `line ${source.slice(0, each.start).split('\n').length}: ${each.text}: ${why}`,
+        ),
+      );
+      expect(problems).toEqual([]);
+    },
+  );
+});
 
 describe('The reader of manuscripts', () => {
   it.each(names)(
