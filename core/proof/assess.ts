@@ -6,6 +6,7 @@ import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Edit, Finding, Fix, Range, Related } from '../findings/finding.ts';
 import { nounEdit } from '../quantity/nouns.ts';
+import { readNumberAt } from '../quantity/read.ts';
 import { editsTo, expectedText } from './expected.ts';
 import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
 import { message, type Subject } from './messages.ts';
@@ -78,7 +79,7 @@ function fixesFor(
   verdict: Verdict,
 ): Fix[] {
   const edits = text === undefined ? undefined : editsTo(text, source, standing.ranges);
-  if (text === undefined || !edits) return [];
+  if (text === undefined || !edits || !readsBack(text, standing)) return [];
   return [
     {
       title: `Change to ${text}`,
@@ -86,6 +87,14 @@ function fixesFor(
       edits: [...edits, ...plural(standing, subject)],
     },
   ];
+}
+
+/** Whether the new text is read as a number of its own where it will stand: not so behind the `0.5` of `0.5¾"`. */
+function readsBack(text: string, { around, written }: Standing): boolean {
+  const [before, behind] = around
+    ? [around.text.slice(0, written.start), around.text.slice(written.end)]
+    : ['', ''];
+  return readNumberAt(before + text + behind, before.length)?.end === before.length + text.length;
 }
 
 function plural({ around, written }: Standing, { figure, value }: Subject): Edit[] {

@@ -22,6 +22,6 @@ export function isReserved({ passage, written, group, unit }: ReadNumber, isList
   const behind = passage.text.slice(written.end, written.end + NEARBY);
   if ((group?.kind === 'range' && !isList) || HEDGE.test(before)) return true;
   if (RANGE_BEFORE.test(before) || RANGE_BEHIND.test(behind)) return true;
-  if (unit !== undefined && LARGER_BEFORE.test(before)) return true;
+  if ((unit === 'in' || unit === 'cm' || unit === 'mm') && LARGER_BEFORE.test(before)) return true;
   return (unit === 'ft' || unit === 'yd' || unit === 'm') && SMALLER_BEHIND.test(behind);
 }

@@ -156,7 +156,7 @@ const entriesOf = (metric: boolean, sizes: number, curved: boolean): fc.Arbitrar
       entry(
         'sleeve',
         fc.record(
-          { 'finished depth': length(metric, 2, 5), 'short of edge': length(metric, 1 / 2, 2) },
+          { 'finished depth': length(metric, 2, 5), 'short of edge': length(metric, 1 / 4, 3 / 4) },
           { requiredKeys: ['finished depth'] },
         ),
       ),
