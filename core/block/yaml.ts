@@ -171,7 +171,9 @@ function toPlain(node: unknown, problems: YamlProblem[], depth: number): Plain |
   if (isAlias(node))
     return refuse('A reference with * is not part of the measure block; write the value itself.');
   if ((node as Node).tag !== undefined)
-    return refuse('A tag with ! is not part of the measure block; write the value alone.');
+    return refuse(
+      'A word with an exclamation mark before it is not part of the measure block; write the value alone.',
+    );
   if (isScalar(node)) return String(node.value ?? '');
   // A refused item leaves empty text, so that the places of the others stay true.
   if (isSeq(node)) return node.items.map((item) => toPlain(item, problems, depth + 1) ?? '');
