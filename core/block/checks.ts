@@ -1,5 +1,5 @@
 /** What only shows when all entries are read: sizes that are missing, fabrics that no one defined. */
-import { max } from '../quantity/rational.ts';
+import { max, rational } from '../quantity/rational.ts';
 import type { Broken } from './broken.ts';
 import type { House } from './house.ts';
 import type { Entries } from './pattern.ts';
@@ -114,6 +114,25 @@ export function* checkWidths(entries: Entries, house: House): Generator<Objectio
       const message = 'This fabric is no wider than two seam allowances.';
       yield { code: 'bad-value', message, path, atKey: false, breaks: [path] };
     }
+  }
+}
+
+/** No binding is narrower: an eighth of an inch (own choice). */
+const NARROWEST = rational(1, 8);
+
+/** A strip that its two seams take up binds nothing. */
+export function* checkStrips(
+  { binding }: Entries,
+  sizes: readonly Size[],
+  house: House,
+): Generator<Objection, void> {
+  const least = max(house.seam.mul(2n), NARROWEST);
+  for (const size of binding?.strip.form === 'same' ? sizes.slice(0, 1) : sizes) {
+    const strip = binding?.strip.at(size)?.inches;
+    if (!binding || !strip || strip.compare(least) > 0) continue;
+    const path = ['binding', 'strip', ...binding.strip.pathAt(size)];
+    const message = 'This strip is so narrow that its two seam allowances take it up.';
+    yield { code: 'bad-value', message, path, atKey: false, breaks: [path] };
   }
 }
 

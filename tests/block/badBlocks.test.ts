@@ -73,6 +73,21 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     ['too-wide', '50"', 'The strip is as wide as the fabric or wider, so it cannot be cut across it.'],
   ],
   [
+    'a strip that its seams take up',
+    'finished: 36" x 48"\nbinding: { strip: 0.001", grain: bias, cut as: strips }',
+    ['bad-value', '0.001"', 'This strip is so narrow that its two seam allowances take it up.'],
+  ],
+  [
+    'a fabric that its seams take up',
+    'fabrics: { A: { name: Ribbon, usable width: 1" } }\nfinished: 36" x 48"\nbacking: { from: A }',
+    ['bad-value', '1"', 'This fabric is no wider than two seam allowances.'],
+  ],
+  [
+    'seams that take up the fabric',
+    'finished: 36" x 48"\nhouse: { seam: 30" }\nbacking: {}\nsleeve: { finished depth: 4" }',
+    ['bad-value', '30"', 'Two seam allowances are as wide as the fabric or wider; check both lengths.'],
+  ],
+  [
     'straight-grain binding on a curve',
     'finished: circle 24"\nbinding: { strip: 2 1/4", grain: straight }',
     [
