@@ -2,7 +2,7 @@
 import type { House } from '../block/house.ts';
 import type { Figure, FigureRule, FigureValue } from '../figures/figure.ts';
 import type { Edit, Range } from '../findings/finding.ts';
-import { min, ONE, type Rational, rational } from '../quantity/rational.ts';
+import { min, ONE, type Rational, rational, ZERO } from '../quantity/rational.ts';
 import { Real, roundNearest, roundUp } from '../quantity/real.ts';
 import { fromInches, isMetric, type LengthUnit } from '../quantity/units.ts';
 import { writeLike } from '../quantity/write.ts';
@@ -19,11 +19,9 @@ export function expectedText(
   if (kind === 'count') return stated.unit ? undefined : writeLike(value.shown, stated.written, text);
   const unit = unitOf(stated, kind, house);
   const converted = isMetric(unit) !== (house.system === 'metric');
-  return writeLike(
-    converted ? convert(value, unit, rule, stated) : fromInches(value.shown, unit),
-    { ...stated.written, unit },
-    text,
-  );
+  const right = converted ? convert(value, unit, rule, stated) : fromInches(value.shown, unit);
+  const isLost = right.equals(ZERO) && !value.shown.equals(ZERO);
+  return isLost ? undefined : writeLike(right, { ...stated.written, unit }, text);
 }
 
 /** The value in a unit of the other system, at a step that this unit is measured in. */
