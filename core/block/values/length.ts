@@ -47,7 +47,7 @@ export const quantity = text<Quantity>(
   (raw) => {
     const asCount = readCount(raw);
     if (!('problem' in asCount)) return { text: raw, kind: 'count', count: asCount.value };
-    const asLength = readLength(raw);
+    const asLength = readLength(raw, { zero: true });
     return 'problem' in asLength ? asLength : { text: raw, kind: 'length', ...asLength };
   },
 );
