@@ -46,7 +46,9 @@ export class YamlBlock {
   readonly #contents: unknown;
   readonly #pairs = new Map<YAMLMap, ReadonlyMap<string, Pair>>();
 
-  constructor(text: string) {
+  constructor(value: string) {
+    // YAML ends a line at a carriage return too, as Markdown does; the parser does not.
+    const text = value.replace(/\r(?!\n)/g, '\n');
     const problems: YamlProblem[] = [];
     const document = parse(text, problems);
     this.#contents = document?.contents;
