@@ -30,6 +30,8 @@ export interface Pattern {
   readonly findings: readonly Finding[];
   /** The place in the source of the value at `path`, or of the nearest entry around it. */
   place(path: BlockPath): Range | undefined;
+  /** The place of the text of the value at `path`; `undefined` where the block writes it otherwise than it reads. */
+  textPlace(path: BlockPath): Range | undefined;
   /** The place of the name of the entry at `path`. */
   keyPlace(path: BlockPath): Range | undefined;
   /** The path as far as the author's own text; `undefined` when no block says it and a rule of the house holds. */

@@ -72,6 +72,7 @@ class Reading {
       broken: this.#broken,
       findings: this.#findings.sort((a, b) => a.start - b.start),
       place: (path) => this.#locate(path, 'place'),
+      textPlace: (path) => this.#locate(path, 'textPlace'),
       keyPlace: (path) => this.#locate(path, 'keyPlace'),
       statedPath: (path) => this.#holder(path)?.block.yaml.statedPath(path),
       pathAt: (offset) => this.#pathAt(offset),
@@ -198,7 +199,7 @@ class Reading {
     return this.#held.get(`${key}.${name}`) ?? this.#held.get(String(key));
   }
 
-  #locate(path: BlockPath, what: 'place' | 'keyPlace'): Range | undefined {
+  #locate(path: BlockPath, what: 'place' | 'textPlace' | 'keyPlace'): Range | undefined {
     const block = this.#holder(path)?.block;
     const range = block?.yaml[what](path);
     return block && range ? sourceRange(block, range) : undefined;

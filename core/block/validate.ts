@@ -80,12 +80,15 @@ function complain(issue: z.core.$ZodIssue, schema: z.ZodType): Complaint[] {
     const meant = issue.params?.meant as string | undefined;
     return [{ code, message, path, atKey: issue.params?.atKey === true, meant }];
   }
-  const message =
-    issue.code === 'invalid_type' && issue.expected === 'object'
-      ? 'Write entries here, each with its name, a colon and a value.'
-      : 'This value does not belong here.';
+  const expected = issue.code === 'invalid_type' ? WANTED[issue.expected] : undefined;
+  const message = expected ?? 'This value does not belong here.';
   return [{ code: 'bad-value', message, path, atKey: false }];
 }
+
+const WANTED: Readonly<Partial<Record<string, string>>> = {
+  object: 'Write entries here, each with its name, a colon and a value.',
+  array: 'Write a list here, each of its lines beginning with a dash.',
+};
 
 function pathOf({ path }: z.core.$ZodIssue): (string | number)[] {
   return path.map((step) => (typeof step === 'symbol' ? String(step) : step));

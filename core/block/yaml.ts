@@ -76,6 +76,16 @@ export class YamlBlock {
     return range;
   }
 
+  /** The place of the text of a value, without quotation marks; `undefined` where it does not stand there as it is. */
+  textPlace(path: BlockPath): Range | undefined {
+    const node = path.reduce((inner, step) => this.#child(inner, step), this.#contents);
+    const range = valueRange(node);
+    if (!range || !isScalar(node)) return undefined;
+    const text = String(node.value ?? '').trim();
+    const start = this.#text.indexOf(text, range.start);
+    return start >= 0 && start + text.length <= range.end ? { start, end: start + text.length } : undefined;
+  }
+
   /** The place of the key that names `path`; for a list item, of the item. */
   keyPlace(path: BlockPath): Range | undefined {
     const parent = path.slice(0, -1).reduce((node, step) => this.#child(node, step), this.#contents);

@@ -165,8 +165,9 @@ class PatternLedger implements Ledger {
   #finding({ code, path, message, within, atKey }: Objection): Finding[] {
     const range = atKey ? this.#pattern.keyPlace(path) : this.#pattern.place(path);
     if (!range) return [];
-    const place: Range = within
-      ? { start: range.start + within.start, end: Math.min(range.end, range.start + within.end) }
+    const text = within && this.#pattern.textPlace(path);
+    const place: Range = text
+      ? { start: text.start + within.start, end: Math.min(text.end, text.start + within.end) }
       : range;
     return [{ code, severity: CODES[code].severity, message, ...place, related: [], fixes: [] }];
   }

@@ -73,6 +73,41 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     ['too-wide', '50"', 'The strip is as wide as the fabric or wider, so it cannot be cut across it.'],
   ],
   [
+    'an unknown shape is named with the nearest known one',
+    'finished: hexagone 5"',
+    ['bad-value', 'hexagone 5"', '“hexagone” is no shape that is known here. Did you mean “hexagon”?'],
+  ],
+  [
+    'an unknown shape that resembles nothing is answered with the known ones',
+    'finished: kite 5"',
+    [
+      'bad-value',
+      'kite 5"',
+      '“kite” is no shape that is known here. Those are square, circle, hexagon, octagon, measured, oval, rounded and scalloped, or a size such as 36" x 48".',
+    ],
+  ],
+  [
+    'a shape that cannot exist',
+    'finished: rounded 5" x 6", corners 4"',
+    ['bad-value', 'rounded 5" x 6", corners 4"', 'The corner radius is more than half of the shorter side.'],
+  ],
+  [
+    'a thousand with a comma between braces',
+    'pieces: { sash: { cut: 3", count: 1,200 } }',
+    ['unknown-entry', '200', 'A comma ends a value between brackets: write the number without it.'],
+  ],
+  [
+    'a word where a list must stand',
+    'blocks: { Ripple: { finished: 6", of: corners } }',
+    ['bad-value', 'corners', 'Write a list here, each of its lines beginning with a dash.'],
+  ],
+  [
+    'a mistake in an own figure between quotation marks, at the very place',
+    `finished: 36" x 48"\nfigures: { ribbon: '2 * finished.egde', bows: "1' + 3" }`,
+    ['unknown-figure', 'finished.egde', 'There is no figure “finished.egde”. Did you mean “finished.edge”?'],
+    ['bad-expression', "' + 3", 'The figure should end here.'],
+  ],
+  [
     'a strip that its seams take up',
     'finished: 36" x 48"\nbinding: { strip: 0.001", grain: bias, cut as: strips }',
     ['bad-value', '0.001"', 'This strip is so narrow that its two seam allowances take it up.'],

@@ -48,6 +48,7 @@ export function meantBy(name: string, known: readonly string[]): string | undefi
 }
 
 export function unknownName(name: string, known: readonly string[]): string {
+  if (/^\d{3}$/.test(name)) return `A comma ends a value between brackets: write the number without it.`;
   const meant = meantBy(name, known);
   if (meant !== undefined && name.startsWith(`${meant}:`))
     return `A space is missing behind the colon of “${meant}”.`;

@@ -3,6 +3,7 @@ import { type Edge, whyImpossible } from '../../geometry/edges.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { readCount, readDimensions, readLength } from '../../quantity/read.ts';
 import type { LengthUnit } from '../../quantity/units.ts';
+import { listed, suggestion } from '../words.ts';
 import { isProblem, type Problem, text } from './schema.ts';
 
 export interface Shape {
@@ -71,15 +72,25 @@ export const shape = text<Shape>({ title: 'a finished size or shape', examples: 
   const [word, rest] = splitOnce(raw, /\s+/);
   const name = word.toLowerCase();
   const read = Object.hasOwn(READERS, name) ? READERS[name] : undefined;
-  const found = read
-    ? read(rest ?? '')
-    : ofDimensions(raw, (width, length) => ({ shape: 'rectangle', width, length }));
+  const found = read ? read(rest ?? '') : rectangle(raw, name);
   if (isProblem(found)) return found;
   const problem = whyImpossible(found.edge);
   return problem === undefined
     ? found
     : { problem: `${problem.charAt(0).toUpperCase()}${problem.slice(1)}.` };
 });
+
+/** Longer words are not repeated. */
+const LONGEST_WORD = 20;
+
+function rectangle(raw: string, word: string): Shape | Problem {
+  const found = ofDimensions(raw, (width, length) => ({ shape: 'rectangle', width, length }));
+  if (!isProblem(found) || !/^\p{L}/u.test(word) || word.length > LONGEST_WORD) return found;
+  const shapes = Object.keys(READERS);
+  const hint =
+    suggestion(word, shapes) || ` Those are ${listed(shapes, 'and')}, or a size such as ${EXAMPLES[0]}.`;
+  return { problem: `“${word}” is no shape that is known here.${hint}` };
+}
 
 function ofLength(raw: string, edge: (inches: Rational) => Edge): Shape | Problem {
   const read = readLength(raw);
