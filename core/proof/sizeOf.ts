@@ -35,7 +35,10 @@ export function sizesOf(
     choices: [{ number: last, size, evidence }],
   });
   if (tag.size !== undefined) return one(tag.size);
-  const list = tag.figures.length === 1 ? sizeList(before, passage.text, names.length) : undefined;
+  const list =
+    tag.figures.length === 1
+      ? sizeList(before, passage.text, names.length, isSame(figure, pattern))
+      : undefined;
   if (list)
     return {
       choices: list.map((number, at) => ({
@@ -63,17 +66,21 @@ export function isSame({ values }: Figure, { sizes }: Pattern): boolean {
   return shown.every((value) => value !== undefined && shown[0]?.equals(value));
 }
 
-/** The last numbers before a tag when they are written as a list with one number for each size. */
+/**
+ * The last numbers before a tag when they are written as a list with one number for each size. Where all sizes have
+ * the same value, nobody lists it: `43/44"` is then a range.
+ */
 function sizeList(
   before: readonly ReadNumber[],
   text: string,
   sizes: number,
+  same: boolean,
 ): readonly ReadNumber[] | undefined {
   if (sizes < 2 || before.length < sizes) return undefined;
   const last = before.slice(-sizes);
   const between = last.slice(1).map(({ written }, i) => text.slice(last[i]?.written.end, written.start));
   const brackets = between.every((gap, i) => (i === 0 ? /^\s*[([]\s*$/ : /^\s*[,;/]\s*$/).test(gap));
-  const slashes = between.every((gap) => /^\s*\/\s*$/.test(gap));
+  const slashes = !same && between.every((gap) => /^\s*\/\s*$/.test(gap));
   return brackets || slashes ? last : undefined;
 }
 

@@ -197,10 +197,14 @@ const FRAMES: readonly Frame[] = [
     (_, index) => ['Take ', ' (', ', '][index] ?? ', ',
     ({ id }) => `) ${tag(id)} for this.\n\n`,
   ),
-  several(
-    (_, index) => (index === 0 ? 'Take ' : ' / '),
-    ({ id }) => ` ${tag(id)} for this.\n\n`,
-  ),
+  // With slashes between them, only numbers that differ are a list.
+  (numbers) =>
+    new Set(numbers.map(({ right }) => right)).size > 1
+      ? several(
+          (_, index) => (index === 0 ? 'Take ' : ' / '),
+          ({ id }) => ` ${tag(id)} for this.\n\n`,
+        )(numbers)
+      : undefined,
   // Columns, rows and headings that name the sizes.
   (numbers) =>
     several(
