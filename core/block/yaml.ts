@@ -44,6 +44,8 @@ export class YamlBlock {
   readonly value: Plain | undefined;
   readonly #text: string;
   readonly #contents: unknown;
+  /** Where each entry begins. */
+  #begins: readonly number[] | undefined;
   readonly #pairs = new Map<YAMLMap, ReadonlyMap<string, Pair>>();
 
   constructor(value: string) {
@@ -54,8 +56,8 @@ export class YamlBlock {
     this.#contents = document?.contents;
     for (const error of document?.errors ?? []) {
       const problem = explain(error, text);
-      const known = problems.some(({ start, end }) => start <= problem.start && problem.start < end);
-      if (!known) problems.push({ code: 'block-syntax', ...problem });
+      // The parser goes on from the last mistake, and often stumbles over the same words again.
+      if (problem.start >= (problems.at(-1)?.end ?? 0)) problems.push({ code: 'block-syntax', ...problem });
     }
     this.value = toPlain(this.#contents, problems, 0);
     this.problems = problems.map((problem) => ({ ...problem, ...visible(problem, text) }));
@@ -128,7 +130,8 @@ export class YamlBlock {
   /** The entries that a mistake may have spoiled: those in its lines, and the one that it cut short. */
   entriesAt({ start, end }: Range): string[] {
     if (!isMap(this.#contents)) return [];
-    const begins = this.#contents.items.map(({ key }) => valueRange(key)?.start ?? 0);
+    this.#begins ??= this.#contents.items.map(({ key }) => valueRange(key)?.start ?? 0);
+    const begins = this.#begins;
     const around = begins.findLastIndex((begin) => begin <= start);
     const first = begins[around] === start ? around - 1 : around;
     const lineEnd = this.#text.indexOf('\n', Math.max(start, end - 1));
