@@ -1,14 +1,15 @@
 /** An explanation as Markdown for editors, and as plain text for those that show no Markdown. */
 import type { Explanation, ValueRow, ValueTable } from './explanation.ts';
+import { plain } from './plainMarkdown.ts';
 
 export function toMarkdown({ title, verdict, table, working, workingOf, evidence }: Explanation): string {
   const single = singleValue(table);
-  const parts = [`**${escaped(title)}**${single === undefined ? '' : `: ${escaped(single)}`}`];
-  if (verdict) parts.push(escaped(verdict));
+  const parts = [`**${plain(title)}**${single === undefined ? '' : `: ${plain(single)}`}`];
+  if (verdict) parts.push(plain(verdict));
   if (single === undefined) parts.push(markdownTable(table));
-  if (workingOf) parts.push(`For ${escaped(workingOf)}:`);
-  if (working.length > 0) parts.push(numbered(working.map(escaped)));
-  if (evidence.length > 0) parts.push(`*Why this number: ${escaped(evidence.join('; '))}.*`);
+  if (workingOf) parts.push(`For ${plain(workingOf)}:`);
+  if (working.length > 0) parts.push(numbered(working.map(plain)));
+  if (evidence.length > 0) parts.push(`*Why this number: ${plain(evidence.join('; '))}.*`);
   return parts.join('\n\n');
 }
 
@@ -45,7 +46,7 @@ function markdownTable({ isList, sizes, rows }: ValueTable): string {
   const lines = [
     label ? ['', ...columns] : columns,
     ...rows.map((row) => (label ? [label(row), ...row.values] : row.values)),
-  ].map((cells) => `| ${cells.map(escaped).join(' | ')} |`);
+  ].map((cells) => `| ${cells.map(plain).join(' | ')} |`);
   const rule = `| ${[...(label ? [':--'] : []), ...columns.map(() => '--:')].join(' | ')} |`;
   return [lines[0], rule, ...lines.slice(1)].join('\n');
 }
@@ -56,9 +57,4 @@ function named({ title, atLeast }: ValueRow): string {
 
 function numbered(steps: readonly string[]): string {
   return steps.map((step, index) => `${index + 1}. ${step}`).join('\n');
-}
-
-/** Names that authors give must not become emphasis, links or HTML. */
-function escaped(text: string): string {
-  return text.replace(/[\\`*_[\]<>|~#&]/g, '\\$&').replace(/\s+/g, ' ');
 }

@@ -1,15 +1,15 @@
 /** Binding: how much the edge takes, and what it is cut from. */
 import type { Pattern } from '../../block/pattern.ts';
-import { isCurved } from '../../geometry/edges.ts';
 import { ONE, type Rational, rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import { toInches } from '../../quantity/units.ts';
 import { biasSquare, biasStrips, judgeSquare } from '../../trade/bias.ts';
-import { bindingNeed, doubleFold, straightBinding } from '../../trade/binding.ts';
+import { doubleFold, grainSuits, straightBinding } from '../../trade/binding.ts';
 import { joinedLength, lostPerJoin } from '../../trade/joining.ts';
 import type { Definition, Derived, Objection, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
+import { aroundEdge } from './aroundEdge.ts';
 import { usableWidth } from './usableWidth.ts';
 
 export const bindingRoom: Room = {
@@ -39,13 +39,7 @@ const length: Definition = {
   title: 'The length of binding',
   kind: 'length',
   rule: 'at least',
-  derive: (at) => {
-    const edge = at.figure('binding.edge');
-    if (!edge) return undefined;
-    const { need, allowance } = bindingNeed(edge.need, at.house['joining allowance']);
-    const because = `${at.show.length(edge.need)} around plus ${at.show.length(allowance)} to join is ${at.show.length(need)}`;
-    return { need, steps: [...edge.steps, sentence(because)], because };
-  },
+  derive: (at) => aroundEdge(at, 'binding.edge'),
 };
 
 const strip: Definition = {
@@ -266,20 +260,21 @@ function grain(at: Derivation): 'straight' | 'bias' {
   const stated = at.entries.binding?.grain;
   if (stated) return stated;
   const edge = at.entries.finished?.edge;
-  return edge && isCurved(edge) ? 'bias' : 'straight';
+  return !edge || grainSuits('straight', edge) ? 'straight' : 'bias';
 }
 
 function cutAs(pattern: Pattern): 'straight' | 'strips' | 'one square' {
   const { binding, finished } = pattern.entries;
   const bias = binding?.grain
     ? binding.grain === 'bias'
-    : finished?.values.some(({ edge }) => isCurved(edge));
+    : finished?.values.some(({ edge }) => !grainSuits('straight', edge));
   return bias ? (binding?.['cut as'] ?? 'one square') : 'straight';
 }
 
 function curves(pattern: Pattern): Objection[] {
   const { binding, finished } = pattern.entries;
-  if (binding?.grain !== 'straight' || !finished?.values.some(({ edge }) => isCurved(edge))) return [];
+  if (binding?.grain !== 'straight' || !finished?.values.some(({ edge }) => !grainSuits('straight', edge)))
+    return [];
   const message = 'A curved edge needs bias binding; straight-grain binding puckers on the curve.';
   return [{ code: 'curve-needs-bias', path: ['binding', 'grain'], message }];
 }

@@ -7,6 +7,7 @@ import { Real } from '../../quantity/real.ts';
 import { toInches } from '../../quantity/units.ts';
 import { unitMethod } from '../../trade/units/kinds.ts';
 import { type UnitRequirement, unitRequirement } from '../../trade/units/requirement.ts';
+import { USUAL_OVERSIZE } from '../../trade/units/seams.ts';
 import type { CuttingRules, Method, UnitKind, UnitSpec } from '../../trade/units/unit.ts';
 import { Derivation, type Settled } from '../derivation.ts';
 import { blockCount } from './quilt.ts';
@@ -92,7 +93,7 @@ function secondSide({ name }: UnitKind, width: Real, strips: readonly Real[] | u
 
 /** What is added for trimming down afterwards: an eighth of an inch, or half a centimetre (common practice). */
 function trimmingOversize(at: Derivation): Rational {
-  return at.house.system === 'inch' ? rational(1, 8) : toInches(rational(1, 2), 'cm');
+  return at.house.system === 'inch' ? USUAL_OVERSIZE : toInches(rational(1, 2), 'cm');
 }
 
 /** The pieces to cut for all units of a part. */

@@ -1,8 +1,8 @@
 /** Piping: the strip that covers the cord, and how much of it the edge takes. */
-import { Real } from '../../quantity/real.ts';
 import { pipingStrip } from '../../trade/piping.ts';
 import type { Definition, Room } from '../definition.ts';
 import { sentence } from '../sentence.ts';
+import { aroundEdge } from './aroundEdge.ts';
 
 export const pipingRoom: Room = {
   define: ({ entries }) => (entries.piping ? [strip, length] : []),
@@ -30,13 +30,5 @@ const length: Definition = {
   title: 'The length of piping',
   kind: 'length',
   rule: 'at least',
-  derive: (at) => {
-    const edge = at.figure('finished.edge');
-    if (!edge) return undefined;
-    const { show } = at;
-    const allowance = at.house['joining allowance'];
-    const need = edge.need.add(Real.of(allowance));
-    const because = `${show.length(edge.need)} around plus ${show.length(allowance)} to join is ${show.length(need)}`;
-    return { need, steps: [...edge.steps, sentence(because)], because };
-  },
+  derive: (at) => aroundEdge(at, 'finished.edge'),
 };

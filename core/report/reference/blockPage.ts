@@ -6,7 +6,8 @@ import { listed } from '../../block/words.ts';
 import { Show } from '../../figures/show.ts';
 import { rational } from '../../quantity/rational.ts';
 import { toInches } from '../../quantity/units.ts';
-import { anchor, capitalised, code, fenced, type Page, page, plain, present, table } from './markdown.ts';
+import { plain } from '../plainMarkdown.ts';
+import { anchor, capitalised, code, fenced, type Page, page, present, table } from './markdown.ts';
 import { type Group, type ValueWords, valueWords, type Word } from './schemaWords.ts';
 import { unitsSection } from './unitsSection.ts';
 

@@ -5,8 +5,9 @@ import type { Pattern } from '../../block/pattern.ts';
 import type { Figure, FigureRule } from '../../figures/figure.ts';
 import type { Ledger } from '../../figures/ledger.ts';
 import { proofread } from '../../proof/proofread.ts';
+import { plain } from '../plainMarkdown.ts';
 import { EXAMPLE_PATTERNS } from './examplePatterns.ts';
-import { anchor, capitalised, code, fenced, type Page, page, plain, table } from './markdown.ts';
+import { anchor, capitalised, code, fenced, type Page, page, table } from './markdown.ts';
 
 const INTRODUCTION = `\
 A figure is one thing that a pattern fixes: a size, a count, a length to cut or to buy. Each has a name, and by that

@@ -3,9 +3,10 @@ import { CODES, type CodePage } from '../../findings/codes.ts';
 import { applyEdits, type Fix, type Severity } from '../../findings/finding.ts';
 import { proofread } from '../../proof/proofread.ts';
 import { Lines } from '../lines.ts';
+import { plain } from '../plainMarkdown.ts';
 import { toReport } from '../proofread.ts';
 import { type ReportedFinding, UNACCOUNTED } from '../unaccounted.ts';
-import { code, fenced, type Page, page, plain, present, table } from './markdown.ts';
+import { code, fenced, type Page, page, present, table } from './markdown.ts';
 import { SEVERITIES } from './severities.ts';
 
 /** A number that no figure accounts for is a finding only where someone asks for it, so its page stands here. */

@@ -18,11 +18,6 @@ export function present(parts: readonly (string | undefined)[]): string[] {
   return parts.filter((part): part is string => part !== undefined && part !== '');
 }
 
-/** Text of the author or of a message, which must not turn into emphasis, links or HTML. */
-export function plain(text: string): string {
-  return text.replace(/[\\`*_[\]<>|~#&]/g, '\\$&').replace(/\s+/g, ' ');
-}
-
 /** Text that holds no backtick. */
 export function code(text: string): string {
   return `\`${text}\``;

@@ -1,5 +1,7 @@
 /** The page of the settings in the editor, written from their list. */
-import { code, type Page, page, plain, table } from './markdown.ts';
+
+import { plain } from '../plainMarkdown.ts';
+import { code, type Page, page, table } from './markdown.ts';
 
 /** One setting: its values with what each of them means, in the same order. */
 export interface SettingWords {

@@ -2,7 +2,8 @@
 
 import { methodNames, UNIT_KINDS } from '../../trade/units/kinds.ts';
 import type { Need, UnitKind } from '../../trade/units/unit.ts';
-import { code, plain, table } from './markdown.ts';
+import { plain } from '../plainMarkdown.ts';
+import { code, table } from './markdown.ts';
 
 /** The words of a unit that a kind needs besides its finished size. */
 const NEEDS: Readonly<Record<Need, string>> = {
