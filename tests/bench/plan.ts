@@ -1,83 +1,74 @@
 /**
- * Prints how much processor time cutting plans take and how far they are from their bound, over generated lists of pattern-like
- * sizes. Run it with `npx tsx tests/bench/plan.ts`; it checks nothing.
+ * Prints how long cutting plans take and how near they come to their bound, over made-up cutting lists as patterns
+ * have them. `npm run bench:plan` runs it; it checks nothing.
  */
 import { rational } from '../../core/quantity/rational.ts';
-import { type CutPiece, roll } from '../../core/trade/plan/fabric.ts';
+import { FAT_QUARTER, roll } from '../../core/trade/plan/fabric.ts';
 import { rollPlan } from '../../core/trade/plan/rollPlan.ts';
+import { sheetPlan } from '../../core/trade/plan/sheetPlan.ts';
 import { yardageIsProved } from '../../core/trade/plan/yardage.ts';
+import { quiltLists } from './quiltLists.ts';
 
-const LISTS = 40;
-const FABRIC = roll(rational(40));
+const LISTS = 60;
 const EIGHTH_YARD = rational(9, 2);
+const FABRIC = roll(rational(40));
+const SHEETS = { ...roll(rational(40)), stock: FAT_QUARTER };
 
-/** A multiplicative congruential generator, so that every run plans the same lists. */
-let state = 20_250;
-function below(n: number): number {
-  state = (state * 48_271) % 2_147_483_647;
-  return state % n;
+function timed<T>(plan: () => T): { plan: T; ms: number } {
+  const began = process.cpuUsage();
+  const result = plan();
+  return { plan: result, ms: process.cpuUsage(began).user / 1000 };
 }
 
-function pick<T>(items: readonly [T, ...T[]]): T {
-  return items[below(items.length)] ?? items[0];
+function table(title: string, columns: readonly string[], rows: readonly (readonly (string | number)[])[]) {
+  console.log(`\n${title}`);
+  for (const row of [columns, ...rows]) console.log(row.map((cell) => String(cell).padStart(15)).join(''));
 }
 
-/** Squares, squares for triangles, sashes, borders and binding strips on a common grid, in eighths of an inch. */
-function list(kinds: number): CutPiece[] {
-  const grid = pick([8, 12, 16, 20, 24]);
-  const seen = new Set<string>();
-  const pieces: CutPiece[] = [];
-  while (pieces.length < kinds) {
-    const f = grid * (1 + below(3));
-    const [width, length, count] = pick<() => [number, number, number]>([
-      () => [f + 4, f + 4, 4 * (1 + below(20))],
-      () => [f + 7, f + 7, 4 * (1 + below(16))],
-      () => [f + 10, f + 10, 1 + below(16)],
-      () => [grid + 4, grid * (2 + below(5)) + 4, 2 * (1 + below(20))],
-      () => [18 + 2 * below(2), 320, 3 + below(6)],
-      () => [f + 4, Math.min(320, grid * (6 + below(6)) + 4), 2 + 2 * below(2)],
-    ])();
-    const id = `${width} x ${length}`;
-    if (seen.has(id)) continue;
-    seen.add(id);
-    pieces.push({ id, width: rational(width, 8), length: rational(length, 8), count });
-  }
-  return pieces;
+function times(ms: readonly number[]): string[] {
+  const sorted = [...ms].sort((a, b) => a - b);
+  return [0.5, 0.95, 1].map((share) => (sorted[Math.ceil(share * sorted.length) - 1] ?? 0).toFixed(1));
 }
 
-const columns = [
-  'kinds',
-  'median ms',
-  'longest ms',
-  'proved',
-  'yardage proved',
-  'mean gap in',
-  'largest gap in',
-];
-console.log(`${LISTS} lists of each size, 40 in of usable width, sold by the eighth of a yard`);
-console.log(columns.map((name) => name.padStart(15)).join(''));
-rollPlan(FABRIC, list(8)); // warms up the compiler
-for (const kinds of [2, 4, 6, 8, 10, 12, 16, 24]) {
-  const times: number[] = [];
-  const gaps: number[] = [];
-  let yardages = 0;
-  for (let i = 0; i < LISTS; i++) {
-    const pieces = list(kinds);
-    const began = process.cpuUsage();
-    const { best, bound, gap } = rollPlan(FABRIC, pieces);
-    times.push(process.cpuUsage(began).user / 1000);
-    gaps.push(gap.valueOf());
-    if (yardageIsProved(best.length, bound, EIGHTH_YARD)) yardages++;
-  }
-  times.sort((a, b) => a - b);
-  const row = [
-    kinds,
-    times[LISTS >> 1]?.toFixed(1),
-    times.at(-1)?.toFixed(1),
-    `${gaps.filter((gap) => gap === 0).length}/${LISTS}`,
-    `${yardages}/${LISTS}`,
-    (gaps.reduce((sum, gap) => sum + gap, 0) / LISTS).toFixed(3),
-    Math.max(...gaps).toFixed(3),
-  ];
-  console.log(row.map((cell) => String(cell).padStart(15)).join(''));
+function share(count: number): string {
+  return `${Math.round((100 * count) / LISTS)} %`;
 }
+
+const TIMES = ['median ms', '95 % below ms', 'longest ms'];
+
+for (const list of quiltLists(1, 10, 10)) rollPlan(FABRIC, list); // warms up the compiler
+
+table(
+  `Fabric by the yard: ${LISTS} lists of each size, 40 in of usable width, sold by the eighth of a yard`,
+  ['kinds', ...TIMES, 'proved', 'yardage proved', 'mean gap in', 'largest gap in'],
+  [5, 8, 12, 16, 20, 24, 30, 36, 40].map((kinds) => {
+    const plans = quiltLists(kinds, kinds, LISTS).map((list) => timed(() => rollPlan(FABRIC, list)));
+    const gaps = plans.map(({ plan }) => plan.gap.valueOf());
+    const settled = plans.filter(({ plan }) => yardageIsProved(plan.best.length, plan.bound, EIGHTH_YARD));
+    return [
+      kinds,
+      ...times(plans.map(({ ms }) => ms)),
+      share(gaps.filter((gap) => gap === 0).length),
+      share(settled.length),
+      (gaps.reduce((sum, gap) => sum + gap, 0) / LISTS).toFixed(3),
+      Math.max(...gaps).toFixed(3),
+    ];
+  }),
+);
+
+table(
+  `Fat quarters: ${LISTS} lists of each size`,
+  ['kinds', ...TIMES, 'proved', 'largest gap'],
+  [3, 5, 8, 12, 16].map((kinds) => {
+    const plans = quiltLists(kinds, 100 + kinds, LISTS).map((list) => {
+      return timed(() => sheetPlan(SHEETS, list));
+    });
+    const gaps = plans.map(({ plan }) => plan.gap);
+    return [
+      kinds,
+      ...times(plans.map(({ ms }) => ms)),
+      share(gaps.filter((gap) => gap === 0).length),
+      Math.max(...gaps),
+    ];
+  }),
+);
