@@ -1,8 +1,9 @@
 /** Bias binding: from one square, or from strips cut singly. */
 import { type BiasCuts, leastBiasCloth } from '../geometry/biasCuts.ts';
-import { type BiasTube, biasTube, leastBiasSquare } from '../geometry/biasTube.ts';
+import { type BiasTube, biasTube, leastBiasSquare, ROOT_TWO } from '../geometry/biasTube.ts';
 import type { Rational } from '../quantity/rational.ts';
 import { Real, roundUp } from '../quantity/real.ts';
+import { type JoinedPieces, joinPieces } from './joining.ts';
 
 /** What is wanted, in inches. */
 export interface BiasWish {
@@ -89,4 +90,19 @@ export function biasStrips(wish: BiasWish, usableWidth: Rational): BiasStrips {
   const cutting = { width: wish.strip, allowance: wish.seam };
   const cuts = leastBiasCloth(wish.need, usableWidth, cutting, wish.step);
   return { ...wish, usableWidth, fabricLength: cuts.along, cuts };
+}
+
+/** Lengths along the selvage, in inches: `joined` and the others times √2 are lengths of bias. */
+export type FewestBiasStrips = JoinedPieces;
+
+/**
+ * The fewest bias strips that reach a length, however much fabric they are cut from.
+ *
+ * No strip at 45° is longer than U·√2, from selvage to selvage, and joined on the straight grain each join takes
+ * 2q·√2 of it. So n·U·√2 − (n − 1)·2q·√2 ≥ N, which divided by √2 is `joinPieces` for N/√2.
+ *
+ * @throws RangeError when two seams take the whole width.
+ */
+export function fewestBiasStrips(need: Real, usableWidth: Rational, seam: Rational): FewestBiasStrips {
+  return joinPieces(need.div(ROOT_TWO), usableWidth, seam.mul(2n));
 }

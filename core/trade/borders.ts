@@ -34,8 +34,8 @@ export interface Border {
   readonly ends: BorderPiece;
   readonly cornerSquares: BorderPiece;
   /**
-   * For mitred borders, what a strip must be longer than `cut` so that even the tip of the mitre keeps its whole
-   * seam allowance: `mitreReserve`. 0 for the others.
+   * For mitred borders, how much longer than `cut` a strip is when even the tip of the mitre keeps its whole seam
+   * allowance. 0 for the others. See `borders` why it is never needed.
    */
   readonly mitreReserve: Real;
   /** The quilt top after this border. */
@@ -49,7 +49,9 @@ export interface Border {
  * Mitred: the finished border is a trapezoid whose long side is the outer edge L of the quilt. Cut straight
  * across, a strip of L + 2q reaches from raw edge to raw edge, which is the least. Moved outwards by q, the long
  * side of the trapezoid itself grows by 2q/tan(45°/2) = (2 + 2√2)q, like a quarter-square triangle; the
- * difference 2√2·q is the reserve.
+ * difference 2√2·q is the reserve. What it adds lies beyond the raw edges of the quilt once the seam is pressed:
+ * with the corner at (0, 0) and the seam along x = y, the allowance at (x, y) comes to lie there, or folded back at
+ * (y, x), and either way sticks out of x ≤ 0, y ≤ 0 when x > 0. It makes sewing easier and is trimmed away.
  */
 export function borders(top: Size, specs: readonly BorderSpec[], seam: Rational): Border[] {
   const steps: Border[] = [];
@@ -84,6 +86,8 @@ function border(inner: Size, { finished, corners }: BorderSpec, seam: Rational):
 export interface BorderStrips {
   /** Whether a border is longer than the usable width, so that strips are joined end to end. */
   readonly pieced: boolean;
+  /** What all sides and ends measure together, end to end. */
+  readonly reach: Rational;
   readonly strips: number;
   /** Fabric length: strips × cut width. */
   readonly length: Rational;
@@ -111,10 +115,11 @@ export function borderStrips(
     .flatMap(({ count, cut }) => Array.from({ length: count }, () => roundUp(cut.length, cutTo)))
     .sort((a, b) => b.compare(a));
   const pieced = pieces.some((length) => length.compare(usableWidth) > 0);
+  const reach = pieces.reduce((a, b) => a.add(b));
   const strips = pieced
-    ? joinPieces(Real.of(pieces.reduce((a, b) => a.add(b))), usableWidth, lostPerJoin).pieces
+    ? joinPieces(Real.of(reach), usableWidth, lostPerJoin).pieces
     : firstFit(pieces, usableWidth);
-  return { pieced, strips, length: width.mul(BigInt(strips), 1n) };
+  return { pieced, reach, strips, length: width.mul(BigInt(strips), 1n) };
 }
 
 /** First fit, longest first. With four pieces of two lengths that is the least number of strips. */

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { biasCuts } from '../../core/geometry/biasCuts.ts';
 import { rational } from '../../core/quantity/rational.ts';
 import { Real } from '../../core/quantity/real.ts';
-import { areaRule, biasSquare, biasStrips, judgeSquare } from '../../core/trade/bias.ts';
+import { areaRule, biasSquare, biasStrips, fewestBiasStrips, judgeSquare } from '../../core/trade/bias.ts';
 import { inches, real, show } from '../quantity/inches.ts';
 
 const wish = {
@@ -83,5 +84,26 @@ describe('bias strips cut singly from the width of the fabric', () => {
 
   it('are refused from fabric that is too narrow', () => {
     expect(() => biasStrips(wish, inches('1'))).toThrow('too narrow');
+  });
+});
+
+describe('the fewest bias strips', () => {
+  it('are never more than any cloth of that width gives where its strips are long enough', () => {
+    const needs = fc.integer({ min: 20, max: 600 });
+    const lengths = fc.integer({ min: 5, max: 80 });
+    fc.assert(
+      fc.property(needs, lengths, fc.integer({ min: 30, max: 44 }), (need, along, across) => {
+        const cutting = { width: inches('2 1/4'), allowance: inches('1/4') };
+        const cuts = biasCuts(rational(across), rational(along), cutting);
+        const { pieces } = fewestBiasStrips(Real.of(need), rational(across), cutting.allowance);
+        if (cuts.length.compare(Real.of(need)) >= 0) expect(pieces).toBeLessThanOrEqual(cuts.strips.length);
+      }),
+    );
+  });
+
+  it('of 274 in are five from fabric 40 in wide: 5 × 40 less 4 × ½ along the selvage, times √2', () => {
+    const { pieces, joined } = fewestBiasStrips(real('274'), inches('40'), inches('1/4'));
+    expect(pieces).toBe(5);
+    expect(show(joined)).toBe('198');
   });
 });

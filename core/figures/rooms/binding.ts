@@ -1,9 +1,10 @@
 /** Binding: how much the edge takes, and what it is cut from. */
 import type { Pattern } from '../../block/pattern.ts';
+import { type BiasTube, biasTube, ROOT_TWO } from '../../geometry/biasTube.ts';
 import { ONE, type Rational, rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import { toInches } from '../../quantity/units.ts';
-import { biasSquare, biasStrips, judgeSquare } from '../../trade/bias.ts';
+import { biasSquare, biasStrips, fewestBiasStrips, judgeSquare } from '../../trade/bias.ts';
 import { doubleFold, grainSuits, straightBinding } from '../../trade/binding.ts';
 import { joinedLength, lostPerJoin } from '../../trade/joining.ts';
 import type { Definition, Derived, Objection, Room } from '../definition.ts';
@@ -15,9 +16,8 @@ import { usableWidth } from './usableWidth.ts';
 export const bindingRoom: Room = {
   define: (pattern) => {
     if (!pattern.entries.binding) return [];
-    const pieces = { straight: [strips], strips: [strips], 'one square': [square, passes, yielded] }[
-      cutAs(pattern)
-    ];
+    const fromSquare = [square, ...whatSquareGives(pattern)];
+    const pieces = { straight: [strips], strips: [strips], 'one square': fromSquare }[cutAs(pattern)];
     return [edge, length, strip, ...pieces, yardage, finishedWidth];
   },
   check: (pattern) => [...curves(pattern), ...tooWide(pattern)],
@@ -95,31 +95,40 @@ const square: Definition = {
   },
 };
 
-const passes: Definition = {
-  id: 'binding.passes',
-  title: 'The number of passes around the bias tube',
-  kind: 'count',
-  rule: 'exact',
-  derive: (at) => {
-    const tube = chosenTube(at);
-    if (!tube) return undefined;
-    const because = `lines ${at.show.length(tube.width)} apart fit ${tube.passes} times on a ${at.show.length(tube.side)} square after its seams`;
-    return { need: Real.of(tube.passes), steps: [sentence(because)], because };
-  },
-};
-
-const yielded: Definition = {
-  id: 'binding.yield',
-  title: 'The length that the bias square gives',
-  kind: 'length',
-  rule: 'exact',
-  derive: (at) => {
-    const tube = chosenTube(at);
-    if (!tube) return undefined;
-    const because = `${counted(tube.passes, 'pass', 'passes')} of ${at.show.length(tube.perPass)} make ${at.show.length(tube.length)}`;
-    return { need: tube.length, round: 'down', steps: [sentence(because)], because };
-  },
-};
+/**
+ * Of the square that the block states, exactly; else of the least square, and at least: a maker who cuts a larger
+ * one goes around as often or more often, and gets as much or more.
+ */
+function whatSquareGives({ entries }: Pattern): Definition[] {
+  const rule = entries.states?.[square.id] ? 'exact' : 'at least';
+  return [
+    {
+      id: 'binding.passes',
+      title: 'The number of passes around the bias tube',
+      kind: 'count',
+      rule,
+      derive: (at) => {
+        const tube = tubeOf(at);
+        if (!tube) return undefined;
+        const times = tube.passes === 1 ? 'once' : `${tube.passes} times`;
+        const because = `lines ${at.show.length(tube.width)} apart fit ${times} on a ${at.show.length(tube.side)} square after its seams`;
+        return { need: Real.of(tube.passes), steps: [sentence(because)], because };
+      },
+    },
+    {
+      id: 'binding.yield',
+      title: 'The length that the bias square gives',
+      kind: 'length',
+      rule,
+      derive: (at) => {
+        const tube = tubeOf(at);
+        if (!tube) return undefined;
+        const because = `${counted(tube.passes, 'pass', 'passes')} of ${at.show.length(tube.perPass)} ${tube.passes === 1 ? 'makes' : 'make'} ${at.show.length(tube.length)}`;
+        return { need: tube.length, round: 'down', steps: [sentence(because)], because };
+      },
+    },
+  ];
+}
 
 const yardage: Definition = {
   id: 'binding.yardage',
@@ -176,14 +185,29 @@ function straightStripCount(at: Derivation): Derived | undefined {
   };
 }
 
+/** How many strips there are depends on the length of the cloth that is cut; so these are the fewest of any cloth. */
 function biasStripCount(at: Derivation): Derived | undefined {
-  const cut = singleBiasCut(at);
   const need = at.figure('binding.length');
-  if (!cut || !need) return undefined;
-  const { show } = at;
-  const number = cut.cuts.strips.length;
-  const because = `${number} bias strips from ${show.length(cut.fabricLength)} of fabric join to ${show.length(cut.cuts.length)}`;
-  return { need: Real.of(number), steps: [...need.steps, sentence(because)], because };
+  const width = usableWidth(at, at.entries.binding?.from);
+  const { show, house } = at;
+  if (!need || !singleBiasCut(at) || house.seam.mul(2n).compare(width) >= 0) return undefined;
+  const { pieces, each, lostPerJoin } = fewestBiasStrips(need.need, width, house.seam);
+  const bias = (along: Rational) => Real.of(along).mul(ROOT_TWO);
+  const most = (n: number) =>
+    `${counted(n, 'bias strip')} ${n === 1 ? 'gives' : 'joined give'} ${show.length(bias(joinedLength(n, each, lostPerJoin)))} at the most`;
+  return {
+    need: Real.of(pieces),
+    steps: [
+      ...need.steps,
+      `No bias strip is longer than ${show.length(width)} × √2 = ${show.length(bias(width))}; each join takes ${show.length(bias(lostPerJoin))}.`,
+      sentence(most(pieces)),
+    ],
+    because: `${need.because}, and ${most(pieces)}`,
+    against: (stated) => {
+      const n = Number(stated.valueOf());
+      return Number.isInteger(n) && n > 0 ? most(n) : undefined;
+    },
+  };
 }
 
 function straightCut(at: Derivation) {
@@ -211,9 +235,14 @@ function findSquare(at: Derivation) {
   return biasSquare({ need, strip, seam: at.house.seam, step: wholeStep(at) });
 }
 
-function chosenTube(at: Derivation) {
+/** The square to cut: the one that the block states where it is large enough, else the least. */
+function tubeOf(at: Derivation): BiasTube | undefined {
   const cut = squareFor(at);
-  return cut && (at.house['bias square by'] === 'area' ? cut.byArea : cut.byYield);
+  if (!cut) return undefined;
+  const least = at.house['bias square by'] === 'area' ? cut.byArea : cut.byYield;
+  const stated = at.entries.states?.[square.id];
+  if (stated?.kind !== 'length' || stated.inches.compare(least.side) <= 0) return least;
+  return biasTube(stated.inches, cut.strip, cut.seam);
 }
 
 function singleBiasCut(at: Derivation) {
@@ -234,18 +263,17 @@ function fabricLength(at: Derivation): { length: Rational; because: string } | u
   if (grain(at) === 'straight') {
     const cut = straightCut(at);
     if (!cut) return undefined;
-    const because = `${cut.pieces} strips × ${show.length(cut.strip)} = ${show.length(cut.fabricLength)}`;
+    const because = `${counted(cut.pieces, 'strip')} × ${show.length(cut.strip)} = ${show.length(cut.fabricLength)}`;
     return { length: cut.fabricLength, because };
   }
   if (at.entries.binding?.['cut as'] === 'strips') {
     const cut = singleBiasCut(at);
     if (!cut) return undefined;
-    return {
-      length: cut.fabricLength,
-      because: `the bias strips are cut from ${show.length(cut.fabricLength)} of fabric`,
-    };
+    const strips = counted(cut.cuts.strips.length, 'bias strip');
+    const because = `${show.length(cut.fabricLength)} of fabric gives ${strips}, which join to ${show.length(cut.cuts.length)}`;
+    return { length: cut.fabricLength, because };
   }
-  const tube = chosenTube(at);
+  const tube = tubeOf(at);
   if (!tube || tube.side.compare(usableWidth(at, at.entries.binding?.from)) > 0) return undefined;
   return { length: tube.side, because: `the bias square is ${show.length(tube.side)}` };
 }

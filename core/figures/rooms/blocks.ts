@@ -20,6 +20,7 @@ import {
   unitPart,
 } from './parts.ts';
 import { blockCount } from './quilt.ts';
+import { cutYields, setFigures } from './sets.ts';
 import { bothSides, sizeFigures } from './sizes.ts';
 
 export const blocksRoom: Room = {
@@ -54,7 +55,8 @@ function blockFigures(name: string): Definition[] {
         const made = blocksMade(at, name);
         if (made === undefined) return undefined;
         const stated = at.entries.blocks?.[name]?.make !== undefined;
-        const because = (!stated && blockCount(at)?.because) || `the pattern makes ${made}`;
+        const because =
+          (!stated && blockCount(at)?.because) || `the pattern makes ${counted(made, `${name} block`)}`;
         return { need: Real.of(made), steps: [sentence(because)], because };
       },
     },
@@ -66,7 +68,8 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
   const id = unitId(place);
   const part = pattern.entries.blocks?.[place.block]?.of?.[place.index];
   if (!part || !isUnit(part)) return [];
-  const { name } = part.unit.kind;
+  const { kind } = part.unit;
+  const name = kind.counted?.units ?? kind.name;
   const what = `${name} of ${place.block}`;
   return [
     {
@@ -102,6 +105,7 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
         return unit?.kind.unfinished(unit.spec, at.house.seam);
       },
     ),
+    ...setFigures(id, place, what, kind.counted?.set ?? 'set of pieces'),
     ...squareFigures(place, what),
     ...cutNames(pattern, place).flatMap((names, index) => cutFigures(place, index, names, what)),
   ];
@@ -126,7 +130,7 @@ function squareFigures(place: PartPlace, what: string): Definition[] {
       derive: (at) => {
         const requirement = alike(at);
         const [first] = requirement?.cuts ?? [];
-        return first && cutSide(at, first, 'width', requirement?.method.trimmable ?? false);
+        return first && cutSide(at, place, first, 'width');
       },
     },
     {
@@ -138,7 +142,8 @@ function squareFigures(place: PartPlace, what: string): Definition[] {
         const requirement = alike(at);
         if (!requirement) return undefined;
         const total = requirement.cuts.reduce((sum, { count }) => sum + count, 0);
-        const because = `${requirement.units} units take ${requirement.cuts.map(({ count }) => count).join(' + ')} squares`;
+        const squares = requirement.cuts.map(({ count }) => count).join(' + ');
+        const because = `${unitsTake(requirement.units)} ${squares} ${total === 1 ? 'square' : 'squares'}`;
         return { need: Real.of(total), steps: [sentence(because)], because, spare: spareCount(total) };
       },
     },
@@ -158,9 +163,10 @@ function cutFigures(
     (which: 'width' | 'length'): Definition['derive'] =>
     (at) => {
       const cut = cutOf(at);
-      return cut && !(which === 'length' && cut.fullWidth) ? cutSide(at, cut, which, trimmable) : undefined;
+      return cut && !(which === 'length' && cut.fullWidth) ? cutSide(at, place, cut, which) : undefined;
     };
   return [
+    ...cutYields(base, place, role, what, cutOf),
     ...bothSides(base, `The cut size of ${title}`, trimmable ? 'at least' : 'exact', side, (at) => {
       const cut = cutOf(at);
       return cut && !cut.fullWidth && cut.cutWidth.equals(cut.cutLength);
@@ -178,17 +184,30 @@ function cutFigures(
   ];
 }
 
-function cutSide(at: Derivation, cut: CutRequirement, side: 'width' | 'length', trimmable: boolean): Derived {
+function cutSide(
+  at: Derivation,
+  place: PartPlace,
+  cut: CutRequirement,
+  side: 'width' | 'length',
+): Derived | undefined {
+  const requirement = requirementOf(at, place);
+  if (!requirement) return undefined;
   const { show } = at;
-  const next = cut.next === 'none' ? '' : `, cut ${cut.next}`;
-  const because = `with its seams the ${cut.role} must be ${show.length(cut[side])}${next}`;
+  const finished = requirement.kind.finished(requirement.spec);
+  const isSquare = finished.width.compare(finished.length) === 0;
+  const unit = isSquare ? show.length(finished.width) : show.size(finished);
+  const square = !cut.fullWidth && cut.cutWidth.equals(cut.cutLength);
+  const size = show.length(cut[side]);
+  const takes = square ? `of ${size}` : `${size} ${side === 'width' ? 'wide' : 'long'}`;
+  const next = cut.next === 'none' ? '' : `, which is cut ${cut.next}`;
+  const because = `a unit that finishes ${unit} takes, with its seams, a ${cut.role} ${takes}${next}`;
   const step = isOnStep(cut[side], at) ? undefined : at.house['cut to'];
   return {
     need: cut[side],
     step,
     steps: [sentence(because)],
     because,
-    spare: trimmable ? trimSpare(at) : undefined,
+    spare: requirement.method.trimmable ? trimSpare(at) : undefined,
   };
 }
 
@@ -206,17 +225,27 @@ function cutCount(at: Derivation, cut: CutRequirement, place: PartPlace): Derive
   const units = requirement?.units ?? 0;
   const sets = requirement?.sets ?? 0;
   const per = requirement?.unitsPerSet ?? 1;
+  const each = counted(cut.perSet, cut.role);
   const because =
     per > 1
-      ? `${units} units at ${per} from a set take ${counted(sets, 'set')} with ${counted(cut.perSet, cut.role)} each`
-      : `${units} units take ${counted(cut.perSet, cut.role)} each`;
-  const left = cut.spare > 0 ? [`${counted(cut.spare, 'patch', 'patches')} will be left over.`] : [];
+      ? `${counted(units, 'unit')} at ${per} from a set ${units === 1 ? 'takes' : 'take'} ${counted(sets, 'set')} with ${each}${sets === 1 ? '' : ' each'}`
+      : `${unitsTake(units)} ${each}${units === 1 ? '' : ' each'}`;
+  const left = cut.spare > 0 ? [`${patches(cut)} will be left over.`] : [];
   return {
     need: Real.of(cut.count),
     steps: [sentence(because), ...left],
     because,
     spare: spareCount(cut.count),
   };
+}
+
+function patches({ spare, next }: CutRequirement): string {
+  if (next === 'into segments') return counted(spare, 'segment');
+  return next.endsWith('diagonally') ? counted(spare, 'triangle') : counted(spare, 'patch', 'patches');
+}
+
+function unitsTake(units: number): string {
+  return `${counted(units, 'unit')} ${units === 1 ? 'takes' : 'take'}`;
 }
 
 /** A few spare pieces go without a word: two, or a tenth. */
@@ -228,6 +257,9 @@ export function perBlock(at: Derivation, { block }: PartPlace, each: Real | unde
   const blocks = at.figure(`block.${block}.count`);
   if (!blocks || !each) return undefined;
   const need = each.mul(blocks.need);
-  const because = `${at.show.count(each)} in each of ${at.show.count(blocks.need)} ${block} blocks make ${at.show.count(need)}`;
+  const one = blocks.need.compare(Real.of(1)) === 0;
+  const because = one
+    ? `one ${block} block has ${at.show.count(each)}`
+    : `${at.show.count(each)} in each of ${at.show.count(blocks.need)} ${block} blocks ${each.compare(Real.of(1)) === 0 ? 'makes' : 'make'} ${at.show.count(need)}`;
   return { need, steps: [sentence(because)], because };
 }

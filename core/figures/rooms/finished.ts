@@ -1,5 +1,4 @@
 /** The finished size and its edge, where the block states them. */
-import type { Shape } from '../../block/values/shape.ts';
 import type { Edge } from '../../geometry/edge.ts';
 import { boundingBox, perimeter } from '../../geometry/edges.ts';
 import { scallopChord } from '../../geometry/scallop.ts';
@@ -10,16 +9,16 @@ import type { Derivation } from '../derivation.ts';
 import type { Show } from '../show.ts';
 import { withSeams } from './layout.ts';
 import { wholeQuilt } from './quilt.ts';
+import { shapeFigures, shapeOf } from './shapes.ts';
 
 export const finishedRoom: Room = {
   define: ({ entries }) => {
     if (!entries.finished) return entries.layout ? [width, length, ...unfinished, edge] : [];
     const shapes = entries.finished.values.map(({ edge }) => edge.shape);
-    const isCircle = shapes.includes('circle');
     return [
-      ...(isCircle ? [diameter] : []),
       ...(shapes.every((shape) => shape === 'measured') ? [] : [width, length, ...unfinished]),
       edge,
+      ...shapeFigures(shapes),
     ];
   },
 };
@@ -38,18 +37,6 @@ const length: Definition = {
   title: 'The finished length',
   ...exactLength,
   derive: (at) => side(at, 'length', 'long'),
-};
-
-const diameter: Definition = {
-  id: 'finished.diameter',
-  title: 'The finished diameter',
-  ...exactLength,
-  derive: (at) => {
-    const edge = shapeOf(at)?.edge;
-    if (edge?.shape !== 'circle') return undefined;
-    const stated = `The circle is ${at.show.length(edge.diameter)} across`;
-    return { need: Real.of(edge.diameter), steps: [`${stated}.`], because: lower(stated) };
-  },
 };
 
 const edge: Definition = {
@@ -80,10 +67,6 @@ const unfinished: Definition[] = (['width', 'length'] as const).map((which) => (
 function outline(at: Derivation): Outline | undefined {
   const quilt = wholeQuilt(at);
   return quilt && { shape: 'rectangle', ...quilt.size };
-}
-
-function shapeOf(at: Derivation): Shape | undefined {
-  return at.entries.finished as Shape | undefined;
 }
 
 function side(at: Derivation, which: 'width' | 'length', word: string): Derived | undefined {
@@ -142,5 +125,5 @@ function around(edge: Edge | Outline, total: Real, show: Show): string[] {
 /** A step of the working as a clause after a colon. */
 function lower(sentence: string): string {
   const clause = sentence.replace(/\.$/, '');
-  return /^(The|An|Taped)\b/.test(clause) ? clause.charAt(0).toLowerCase() + clause.slice(1) : clause;
+  return clause.charAt(0).toLowerCase() + clause.slice(1);
 }

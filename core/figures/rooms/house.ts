@@ -7,6 +7,8 @@ import { sentence } from '../sentence.ts';
 const RULES = {
   seam: 'The seam allowance',
   'usable width': 'The usable width of fabric',
+  'cut to': 'The step that cut sizes are rounded up to',
+  'sell by': 'The step that yardage is rounded up to',
   squaring: 'What straightening the end of a fabric takes',
   'joining allowance': 'The joining allowance',
   overhang: 'The overhang of backing and batting',
@@ -18,14 +20,15 @@ export const houseRoom: Room = {
 };
 
 function rule(rule: keyof typeof RULES): Definition {
+  const kind = rule === 'sell by' ? 'yardage' : 'length';
   return {
     id: `house.${rule}`,
     title: RULES[rule],
-    kind: 'length',
+    kind,
     rule: 'exact',
     derive: (at) => {
       const value = at.house[rule];
-      const because = `the house counts ${at.show.length(value)}`;
+      const because = `the house counts ${at.show.value(value, kind)}`;
       return { need: Real.of(value), steps: [sentence(because)], because };
     },
   };

@@ -13,10 +13,26 @@ type Layer = 'backing' | 'batting';
 
 export const layersRoom: Room = {
   define: ({ entries }) => [
-    ...(entries.backing ? [...sides('backing'), panels, seams, panelLength, yardage] : []),
-    ...(entries.batting ? sides('batting') : []),
+    ...(entries.backing
+      ? [overhang('backing'), ...sides('backing'), panels, seams, panelLength, yardage]
+      : []),
+    ...(entries.batting ? [overhang('batting'), ...sides('batting')] : []),
   ],
 };
+
+function overhang(layer: Layer): Definition {
+  return {
+    id: `${layer}.overhang`,
+    title: `The overhang of the ${layer} on each side`,
+    kind: 'length',
+    rule: 'exact',
+    derive: (at) => {
+      const stands = overhangOf(at, layer);
+      const because = `the ${layer} stands out ${at.show.length(stands)} on each side of the top`;
+      return { need: Real.of(stands), steps: [sentence(because)], because };
+    },
+  };
+}
 
 function sides(layer: Layer): Definition[] {
   return (['width', 'length'] as const).map((side) => ({
@@ -55,7 +71,10 @@ const seams: Definition = {
   derive: (at) => {
     const plan = chosenPlan(at);
     if (!plan) return undefined;
-    const because = `${counted(plan.pieces, 'panel')} side by side ${plan.pieces === 1 ? 'have no seam' : `have ${counted(plan.pieces - 1, `${plan.seams} seam`)}`}`;
+    const because =
+      plan.pieces === 1
+        ? 'a single panel has no seam'
+        : `${counted(plan.pieces, 'panel')} side by side have ${counted(plan.pieces - 1, `${plan.seams} seam`)}`;
     return { need: Real.of(plan.pieces - 1), steps: [sentence(because)], because };
   },
 };
@@ -67,7 +86,11 @@ const panelLength: Definition = {
   rule: 'at least',
   derive: (at) => {
     const plan = chosenPlan(at);
-    return plan && { need: plan.panelLength, ...explain(at, plan) };
+    if (!plan) return undefined;
+    const way = plan.seams === 'vertical' ? 'long' : 'wide';
+    const runs = plan.pieces === 1 ? 'the single panel runs' : `with ${plan.seams} seams each panel runs`;
+    const because = `${runs} the whole way of the backing, which is ${at.show.length(plan.panelLength)} ${way}`;
+    return { need: plan.panelLength, steps: [sentence(because)], because };
   },
 };
 
@@ -83,11 +106,12 @@ const yardage: Definition = {
     const { show } = at;
     const { squaring } = at.house;
     const takes = (p: PanelPlan) =>
-      `${counted(p.pieces, 'panel')} of ${show.length(p.panelLength)} take ${show.length(p.fabricLength)}`;
+      `${counted(p.pieces, 'panel')} of ${show.length(p.panelLength)} ${p.pieces === 1 ? 'takes' : 'take'} ${show.length(p.fabricLength)}`;
     const because = takes(plan);
     const other = plan === cut.vertical ? cut.horizontal : cut.vertical;
     const steps = [...explain(at, plan).steps, sentence(because)];
-    if (other.pieces > 1 || plan.pieces > 1) steps.push(`With ${other.seams} seams, ${takes(other)}.`);
+    if (other.pieces > 1) steps.push(`With ${other.seams} seams, ${takes(other)}.`);
+    else if (plan.pieces > 1) steps.push(`Turned the other way, ${takes(other)}.`);
     if (squaring.n !== 0n) steps.push(`Straightening the end takes another ${show.length(squaring)}.`);
     return { need: plan.fabricLength.add(Real.of(squaring)), step: at.house['sell by'], steps, because };
   },
@@ -98,7 +122,7 @@ function explain(at: Derivation, plan: PanelPlan): { steps: string[]; because: s
   const across = `the backing must reach ${show.length(plan.need)} ${plan.seams === 'vertical' ? 'across' : 'down'}`;
   const fabric =
     plan.pieces === 1
-      ? `one width of ${show.length(plan.each)} reaches`
+      ? `one width of ${show.length(plan.each)} is enough`
       : `${plan.pieces} widths of ${show.length(plan.each)}, joined, give ${show.length(plan.joined)}`;
   const because = `${across}, and ${fabric}`;
   return { steps: [sentence(because)], because };

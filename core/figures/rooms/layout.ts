@@ -12,11 +12,11 @@ export const layoutRoom: Room = {
     if (!layout) return [];
     const pointed = layout.set === 'on point';
     return [
-      ...(layout.grid ? [blocks] : []),
+      ...(layout.grid ? [blocks, ...gridWays(pointed), ...(pointed ? diagonalRows : [])] : []),
       ...centreSides,
       ...(pointed ? triangles : []),
       ...(layout.sashing && !pointed
-        ? [sashStrip, ...sashes, ...(layout.sashing.cornerstones ? cornerstones : [])]
+        ? [sashWidth, sashStrip, ...sashes, allSashes, ...(layout.sashing.cornerstones ? cornerstones : [])]
         : []),
     ];
   },
@@ -58,6 +58,66 @@ const blocks: Definition = {
     return found && { need: Real.of(found.count), steps: [sentence(found.because)], because: found.because };
   },
 };
+
+/** Blocks across and down; on point, of the main rows, between which others stand. */
+function gridWays(pointed: boolean): Definition[] {
+  const grid = (at: Derivation) => at.entries.layout?.grid;
+  const way = (id: string, title: string, of: (at: Derivation) => Derived | undefined): Definition => ({
+    id: `layout.${id}`,
+    title,
+    kind: 'count',
+    rule: 'exact',
+    derive: of,
+  });
+  const stated = (at: Derivation, side: 'across' | 'down'): Derived | undefined => {
+    const blocks = grid(at)?.[side];
+    if (blocks === undefined) return undefined;
+    const because = `the grid has ${counted(blocks, 'block')} ${side}`;
+    return { need: Real.of(blocks), steps: [sentence(because)], because };
+  };
+  const which = pointed ? 'main row' : 'row';
+  return [
+    way('columns', `The number of blocks in a ${which}`, (at) => stated(at, 'across')),
+    way('rows', `The number of ${which}s`, (at) => stated(at, 'down')),
+  ];
+}
+
+/** On point, rows are sewn along the diagonal: m across and n down stand in m + n − 1 of them. */
+const diagonalRows: Definition[] = [
+  {
+    id: 'layout.diagonal-rows',
+    title: 'The number of diagonal rows of blocks',
+    kind: 'count',
+    rule: 'exact',
+    derive: (at) => {
+      const grid = at.entries.layout?.grid;
+      if (!grid || !onPoint(at)) return undefined;
+      const { across, down } = grid;
+      const rows = across + down - 1;
+      const because = `along the diagonal a set of ${across} × ${down} has ${across} + ${down} − 1 = ${counted(rows, 'row')}`;
+      return { need: Real.of(rows), steps: [sentence(because)], because };
+    },
+  },
+  ...(['main', 'between'] as const).map(
+    (which): Definition => ({
+      id: `layout.${which}`,
+      title:
+        which === 'main'
+          ? 'The number of blocks in the main rows'
+          : 'The number of blocks between the main rows',
+      kind: 'count',
+      rule: 'exact',
+      derive: (at) => {
+        const set = onPoint(at);
+        const grid = at.entries.layout?.grid;
+        if (!set || !grid) return undefined;
+        const less = which === 'main' ? 0 : 1;
+        const because = `${grid.across - less} × ${grid.down - less} = ${counted(set[which], 'block')}`;
+        return { need: Real.of(set[which]), steps: [sentence(because)], because };
+      },
+    }),
+  ),
+];
 
 const centreSides: Definition[] = (['width', 'length'] as const).flatMap((side) => [
   {
@@ -113,6 +173,28 @@ const triangles: Definition[] = (['side', 'corner'] as const).flatMap((place): D
         }),
     },
     {
+      id: `setting.${place}.per-square`,
+      title: `The number of ${name} triangles from one square`,
+      kind: 'count',
+      rule: 'exact',
+      derive: (at) =>
+        derive(at, ({ perSquare }) => {
+          const because = `a square cut ${cut} diagonally gives ${perSquare} triangles`;
+          return { need: Real.of(perSquare), steps: [sentence(because)], because };
+        }),
+    },
+    {
+      id: `setting.${place}.spare`,
+      title: `The number of ${name} triangles left over`,
+      kind: 'count',
+      rule: 'at least',
+      derive: (at) =>
+        derive(at, ({ triangles, perSquare, squares, spare }) => {
+          const because = `${counted(squares, 'square')} of ${perSquare} triangles less the ${triangles} that are sewn in leave ${spare}`;
+          return { need: Real.of(spare), steps: [sentence(because)], because };
+        }),
+    },
+    {
       id: `setting.${place}.square`,
       title: `The square for the ${name} triangles`,
       kind: 'length',
@@ -128,6 +210,19 @@ const triangles: Definition[] = (['side', 'corner'] as const).flatMap((place): D
     },
   ];
 });
+
+const sashWidth: Definition = {
+  id: 'sashing.finished',
+  title: 'The finished width of the sashing',
+  kind: 'length',
+  rule: 'exact',
+  derive: (at) => {
+    const finished = at.entries.layout?.sashing?.finished?.inches;
+    if (!finished) return undefined;
+    const because = `the sashing finishes ${at.show.length(finished)} wide`;
+    return { need: Real.of(finished), steps: [sentence(because)], because };
+  },
+};
 
 const sashStrip: Definition = {
   id: 'sashing.strip',
@@ -149,7 +244,8 @@ const sashes: Definition[] = (['upright', 'lying'] as const).flatMap((way): Defi
       title: `The number of sashes ${name}`,
       kind: 'count',
       rule: 'exact',
-      derive: (at) => sash(at, way, ({ count }) => sashCount(at, count, name)),
+      derive: (at) =>
+        sash(at, way, ({ count }) => sashCount(at, count, `${counted(count, 'sash', 'sashes')} ${name}`)),
     },
     {
       id: `sashing.${way}.length`,
@@ -161,13 +257,30 @@ const sashes: Definition[] = (['upright', 'lying'] as const).flatMap((way): Defi
   ];
 });
 
+const allSashes: Definition = {
+  id: 'sashing.count',
+  title: 'The number of sashes in all',
+  kind: 'count',
+  rule: 'exact',
+  derive: (at) => {
+    const found = sashingOf(at);
+    if (!found) return undefined;
+    const [upright, lying] = [found.upright.count, found.lying.count];
+    const because = `${upright} between the blocks of a row and ${lying} between the rows make ${counted(upright + lying, 'sash', 'sashes')}`;
+    return { need: Real.of(upright + lying), steps: [sentence(because)], because };
+  },
+};
+
 const cornerstones: Definition[] = [
   {
     id: 'sashing.cornerstones.count',
     title: 'The number of cornerstones',
     kind: 'count',
     rule: 'exact',
-    derive: (at) => sash(at, 'cornerstones', ({ count }) => sashCount(at, count, 'at the crossings')),
+    derive: (at) =>
+      sash(at, 'cornerstones', ({ count }) =>
+        sashCount(at, count, `${counted(count, 'crossing')} of its sashes`),
+      ),
   },
   {
     id: 'sashing.cornerstones.square',
@@ -187,10 +300,10 @@ function sash(
   return found && of(found[which]);
 }
 
-function sashCount(at: Derivation, count: number, where: string): Derived {
+function sashCount(at: Derivation, count: number, what: string): Derived {
   const { across, down } = at.entries.layout?.grid ?? { across: 0, down: 0 };
-  const around = at.entries.layout?.sashing?.around === 'yes' ? ' with sashing around them' : '';
-  const because = `${across} × ${down} blocks${around} have ${count} ${where}`;
+  const around = at.entries.layout?.sashing?.around === 'yes' ? ' with sashing around it' : '';
+  const because = `a set of ${across} × ${down}${around} has ${what}`;
   return { need: Real.of(count), steps: [sentence(because)], because };
 }
 

@@ -7,7 +7,7 @@ import { floor, type Rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import type { Definition, Derived, Objection, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
-import { sentence } from '../sentence.ts';
+import { counted, sentence } from '../sentence.ts';
 import { perBlock, spareCount } from './blocks.ts';
 import { isUnit, partsOf } from './parts.ts';
 import { bothSides } from './sizes.ts';
@@ -35,6 +35,8 @@ export interface PatternPiece {
   entry(at: Derivation): PieceEntry | undefined;
   /** How many are needed in all. */
   needed(at: Derivation): Derived | undefined;
+  /** The block that it stands in, and how many of it stand in one; absent for a piece that belongs to no block. */
+  readonly inBlock?: { readonly block: string; each(at: Derivation): Rational | undefined };
 }
 
 interface PieceEntry {
@@ -81,6 +83,7 @@ export function piecesOf({ entries }: Pattern): PatternPiece[] {
           const each = at.entries.blocks?.[block]?.of?.[index]?.count;
           return perBlock(at, { block, index }, each && Real.of(each));
         },
+        inBlock: { block, each: (at) => at.entries.blocks?.[block]?.of?.[index]?.count },
       }),
     ),
   ];
@@ -102,6 +105,7 @@ function pieceFigures(piece: PatternPiece): Definition[] {
   const { id, name } = piece;
   const title = `the piece “${name}”`;
   return [
+    ...eachBlock(piece),
     {
       id: `${id}.count`,
       title: `The number of pieces “${name}”`,
@@ -144,8 +148,26 @@ function pieceFigures(piece: PatternPiece): Definition[] {
         const count = at.figure(`${id}.count`)?.need.exact;
         if (!found || !count) return undefined;
         const strips = Number(floor(count.add(found.perStrip - 1).div(found.perStrip)));
-        const because = `${at.show.count(count)} pieces at ${found.perStrip} from a strip take ${strips}`;
+        const because = `${counted(Number(count.valueOf()), 'piece')} at ${found.perStrip} from a strip ${count.equals(1) ? 'takes' : 'take'} ${counted(strips, 'strip')}`;
         return { need: Real.of(strips), steps: [sentence(because)], because, spare: spareCount(strips) };
+      },
+    },
+  ];
+}
+
+function eachBlock({ id, name, inBlock }: PatternPiece): Definition[] {
+  if (!inBlock) return [];
+  return [
+    {
+      id: `${id}.each`,
+      title: `The number of pieces “${name}” in one ${inBlock.block} block`,
+      kind: 'count',
+      rule: 'exact',
+      derive: (at) => {
+        const each = inBlock.each(at);
+        if (!each) return undefined;
+        const because = `one ${inBlock.block} block has ${at.show.count(each)}`;
+        return { need: Real.of(each), steps: [sentence(because)], because };
       },
     },
   ];

@@ -9,7 +9,7 @@ import { type Sashing, sashing } from '../../trade/sashing.ts';
 import { type OnPointSetting, onPointSetting, straightSetting } from '../../trade/setting.ts';
 import type { Size } from '../../trade/units/unit.ts';
 import type { Derivation } from '../derivation.ts';
-import { sentence } from '../sentence.ts';
+import { counted, sentence } from '../sentence.ts';
 
 /** A size, and how it came about. */
 export interface Grown {
@@ -75,11 +75,14 @@ export function blockCount(at: Derivation): { readonly count: number; readonly b
   if (!grid) return undefined;
   const { across, down } = grid;
   if (!isOnPoint(at))
-    return { count: across * down, because: `${across} across × ${down} down = ${across * down} blocks` };
+    return {
+      count: across * down,
+      because: `${across} across × ${down} down = ${counted(across * down, 'block')}`,
+    };
   const [main, between] = [across * down, (across - 1) * (down - 1)];
   return {
     count: main + between,
-    because: `${across} × ${down} = ${main} blocks in the main rows and ${across - 1} × ${down - 1} = ${between} between them make ${main + between}`,
+    because: `${across} × ${down} = ${counted(main, 'block')} in the main rows and ${across - 1} × ${down - 1} = ${between} between them make ${main + between}`,
   };
 }
 

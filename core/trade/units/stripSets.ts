@@ -14,6 +14,7 @@ export const stripSets: UnitKind = {
   ...rectangular,
   name: 'strip sets',
   otherNames: ['strip set', 'strip-set segments'],
+  counted: { units: 'strip-set segments', set: 'strip set' },
   fabrics: (spec) => strips(spec).length,
   needs: ['strips'],
   oneLength: 'the width of a segment',

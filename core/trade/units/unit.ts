@@ -70,6 +70,8 @@ export interface UnitKind {
   /** The name in the trade's words, plural. */
   readonly name: string;
   readonly otherNames: readonly string[];
+  /** What is counted, where it is not called like the kind: the segments of a strip set. */
+  readonly counted?: { readonly units: string; readonly set: string };
   /** How many fabrics a unit takes; one fabric may always stand for all of them. */
   readonly fabrics: (spec: UnitSpec) => number;
   readonly needs: readonly Need[];
