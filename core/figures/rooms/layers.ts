@@ -74,7 +74,7 @@ const seams: Definition = {
     const because =
       plan.pieces === 1
         ? 'a single panel has no seam'
-        : `${counted(plan.pieces, 'panel')} side by side have ${counted(plan.pieces - 1, `${plan.seams} seam`)}`;
+        : `${counted(plan.pieces, 'panel')} are joined by ${counted(plan.pieces - 1, `${plan.seams} seam`)}`;
     return { need: Real.of(plan.pieces - 1), steps: [sentence(because)], because };
   },
 };

@@ -37,7 +37,7 @@ export function setFigures(id: string, place: PartPlace, what: string, set: stri
       rule: 'at least',
       derive: derive(({ units, unitsPerSet, sets }) => ({
         need: sets,
-        because: `${shown(units)} at ${unitsPerSet} from one ${set} ${units === 1 ? 'takes' : 'take'} ${sets}`,
+        because: `${shown(units)} at ${unitsPerSet} from one ${set} ${units === 1 ? 'takes' : 'take'} ${counted(sets, 'set')}`,
       })),
     },
     {
