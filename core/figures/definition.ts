@@ -16,9 +16,13 @@ export interface Derived {
   readonly step?: Rational | undefined;
   /** The safe direction: what must be cut or bought is rounded up, what something gives is rounded down. */
   readonly round?: 'up' | 'down';
-  /** See `FigureValue.spare`. */
-  readonly spare?: Rational | undefined;
+  /** See `FigureValue.least`. */
+  readonly least?: Rational | undefined;
+  /** See `FigureValue.spare`; `any` where more is never worth a word although it is a yardage. */
+  readonly spare?: Rational | 'any' | undefined;
   readonly steps: readonly string[];
+  /** What the working says behind its result; worked out only when the working is read, for it may take long. */
+  readonly remarks?: () => readonly string[];
   readonly because: string;
   /** What it measures, where only the value tells: the author's own figures. The same for all sizes. */
   readonly kind?: FigureKind;

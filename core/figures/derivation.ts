@@ -10,6 +10,7 @@ import { PerSize, type Size } from '../block/values/perSize.ts';
 import type { UnitName } from '../block/values/unitName.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { FigureKind, FigureValue } from './figure.ts';
+import type { Ledger } from './ledger.ts';
 import { Show } from './show.ts';
 import { isContainer, Watch } from './watch.ts';
 
@@ -51,6 +52,18 @@ export class Derivation {
     const memo = new Map<string, Remembered>();
     const nothing = { ids: () => [], value: () => undefined, kind: () => undefined, memo: () => memo };
     return new Derivation(pattern, size, nothing, new Show(pattern.house.system));
+  }
+
+  /** A derivation that reads the figures of a ledger, for looking at the entries when all of them are known. */
+  static reading(pattern: Pattern, size: Size, ledger: Ledger): Derivation {
+    const memo = new Map<string, Remembered>();
+    const source: FigureSource = {
+      ids: () => ledger.ids,
+      value: (id) => ledger.figure(id)?.values.get(size.name),
+      kind: (id) => ledger.figure(id)?.kind,
+      memo: () => memo,
+    };
+    return new Derivation(pattern, size, source, ledger.show);
   }
 
   /** The entries of the block; values per size are already those of this size. */

@@ -19,6 +19,11 @@ export interface FigureValue {
   /** The safe direction of that rounding: up for what must be cut or bought, down for what something gives. */
   readonly round: 'up' | 'down';
   /**
+   * The least that can do, however clever one is, in the same unit: a stated requirement below it is short. It is
+   * less than `need` where a pattern cuts more plainly than one can; `undefined` where `need` is the least.
+   */
+  readonly least: Rational | undefined;
+  /**
    * How far above what is needed a requirement may lie before it is worth a hint, in the same unit; `undefined`
    * where more is never worth a word.
    */

@@ -142,19 +142,24 @@ class PatternLedger implements Ledger {
 
   /** The one rounding, to the step in the safe direction, and said in the working. */
   #round(kind: FigureKind, derived: Derived, at: Derivation): FigureValue {
-    const { need, steps, because, against, round = 'up' } = derived;
+    const { need, least, steps, remarks, because, against, round = 'up' } = derived;
     // A value that is not rational must be rounded to be shown at all: to the step of the ruler.
     const step = derived.step ?? (need.exact ? undefined : kind === 'count' ? ONE : at.house['cut to']);
     const shown = step ? (round === 'up' ? roundUp : roundDown)(need, step) : need.exact;
     if (!shown) throw new TypeError('a figure has neither a step nor a rational value');
+    const usual = kind === 'yardage' ? at.house['generous over'] : undefined;
+    const working = [...steps, ...this.show.ending({ need, shown, step, round, kind })];
     return {
       need,
       shown,
       step,
       round,
-      spare: derived.spare ?? (kind === 'yardage' ? at.house['generous over'] : undefined),
+      least,
+      spare: derived.spare === 'any' ? undefined : (derived.spare ?? usual),
       steps,
-      working: [...steps, ...this.show.ending({ need, shown, step, round, kind })],
+      get working() {
+        return remarks ? [...working, ...remarks()] : working;
+      },
       because,
       against: against ?? (() => undefined),
       inputs: at.inputs,

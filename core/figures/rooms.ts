@@ -3,6 +3,7 @@ import type { Room } from './definition.ts';
 import { bindingRoom } from './rooms/binding.ts';
 import { blocksRoom } from './rooms/blocks.ts';
 import { bordersRoom } from './rooms/borders.ts';
+import { fabricsRoom } from './rooms/fabrics.ts';
 import { finishedRoom } from './rooms/finished.ts';
 import { houseRoom } from './rooms/house.ts';
 import { layersRoom } from './rooms/layers.ts';
@@ -23,5 +24,6 @@ export const ROOMS: readonly Room[] = [
   pipingRoom,
   layersRoom,
   sleeveRoom,
+  fabricsRoom,
   ownRoom,
 ];

@@ -156,6 +156,28 @@ export const CODES = {
     example: fence('finished: 36" x 48"', 'binding: { strip: 50", grain: straight }'),
     remedy: 'Correct the size, or the usable width of the fabric.',
   },
+  'longer-than-width': {
+    severity: 'warning',
+    title: 'A piece longer than the fabric is wide',
+    meaning:
+      'Strips are cut across the fabric, so nothing longer than its usable width comes from one of them. Such a piece is cut along the length of the fabric, which takes at least that length, or it is joined from several strips.',
+    example: fence(
+      'fabrics: { A: Deep water }',
+      'pieces: { sash: { cut: 2 1/2" x 50", count: 3, from: A } }',
+    ),
+    remedy:
+      'Say `along: length` if it is cut along the length, or describe the strips that it is joined from.',
+  },
+  'precut-too-small': {
+    severity: 'error',
+    title: 'A piece that is larger than the precut it is cut from',
+    meaning: 'Fat quarters, precut strips and squares come in one size, and the piece does not fit on it.',
+    example: fence(
+      'fabrics: { A: { name: Foam, cut from: squares 5" } }',
+      'pieces: { patch: { cut: 6 1/2" x 6 1/2", count: 4, from: A } }',
+    ),
+    remedy: 'Correct the size, or what the fabric is cut from.',
+  },
   'curve-needs-bias': {
     severity: 'warning',
     title: 'Straight-grain binding on a curved edge',

@@ -22,7 +22,8 @@ export function judge(stated: Stated, figure: Ruled, value: FigureValue, house: 
   if (!amount) return 'other kind';
   if (agrees(amount, stated, figure, value, house)) return 'verified';
   if (figure.rule === 'exact') return 'wrong';
-  if (Real.of(amount).compare(value.need) < 0) return 'short';
+  const isShort = value.least ? amount.compare(value.least) < 0 : Real.of(amount).compare(value.need) < 0;
+  if (isShort) return 'short';
   return value.spare && amount.sub(value.shown).compare(value.spare) > 0 ? 'generous' : 'verified';
 }
 

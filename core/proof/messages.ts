@@ -32,7 +32,7 @@ export function message(
     case 'wrong':
       return `${title} is ${expected}, not ${text}${why}.`;
     case 'short':
-      return `${title} must be at least ${expected}, not ${text}${why}.`;
+      return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}${why}.`;
     case 'generous':
       return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}.`;
     case 'other kind':

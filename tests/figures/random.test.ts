@@ -55,7 +55,8 @@ describe('a random pattern without contradictions', () => {
     holds((random) => {
       const pattern = withWholeHouse(random);
       const [once, twice] = [patternOf(blockOf(pattern)).ledger, patternOf(blockOf(pattern, 2)).ledger];
-      expect(twice.ids).toEqual(once.ids);
+      const named = (ids: readonly string[]) => ids.filter((id) => !NAMES_A_WIDTH.test(id));
+      expect(named(twice.ids)).toEqual(named(once.ids));
       for (const id of once.ids.filter((each) => !HAS_FIXED_LENGTHS.test(each))) {
         const [one, two] = [once.figure(id), twice.figure(id)];
         for (const [size, { need }] of one?.values ?? []) {
@@ -70,3 +71,6 @@ describe('a random pattern without contradictions', () => {
 /** Figures with a length of the trade that grows with nothing: hems, whole inches for squares, trimming, rounding. */
 const HAS_FIXED_LENGTHS =
   /^(?:sleeve\.cut-length|binding\.(?:square|passes|yield|yardage|strips)|unit\..*|fabric\..*)$/;
+
+/** Figures that are called by a width of the pattern, which grows with it. */
+const NAMES_A_WIDTH = /^fabric\.\w+\.strips\./;

@@ -1,6 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Entries } from '../../core/block/pattern.ts';
 import { readManuscript } from '../../core/manuscript/manuscript.ts';
 import { judge } from '../../core/proof/judge.ts';
 import { readNumberAt } from '../../core/quantity/read.ts';
@@ -16,15 +15,6 @@ function blocksOf(source: string): string[] {
   return [...source.matchAll(/^```measure\n(.*?)^```$/gms)].map(([, text = '']) => text);
 }
 
-/**
- * Yardage and strips by fabric are annotated before the ledger has any such figure; with the first one that it has, all
- * of them are asked for. Until then only the label is checked.
- */
-function isYetToCome(id: string, ids: readonly string[], { fabrics }: Entries): boolean {
-  const label = /^fabric\.([^.]+)\.(?:yardage|strips\.\d[\d /]*)$/.exec(id)?.[1];
-  return label !== undefined && label in (fabrics ?? {}) && !ids.some((each) => each.startsWith('fabric.'));
-}
-
 /** Why a figure does not verify a number, in every size that it is annotated for; nothing when it does. */
 function disagreements(
   { text, figures }: Expected,
@@ -35,7 +25,7 @@ function disagreements(
   const stated = { value: written.value, unit: written.unit, written };
   return figures.flatMap(({ id, size }) => {
     const figure = ledger.figure(id);
-    if (!figure) return isYetToCome(id, ledger.ids, pattern.entries) ? [] : [`there is no figure ${id}`];
+    if (!figure) return [`there is no figure ${id}`];
     const sizes = size === undefined ? pattern.sizes.map(({ name }) => name) : [size];
     return sizes.flatMap((name) => {
       const value = figure.values.get(name);

@@ -163,7 +163,8 @@ describe('what should stand in place of a wrong number', () => {
         fc.boolean(),
         fc.constantFrom(...HOUSES),
         fc.constantFrom(...WRITTEN),
-        (need, rule, kind, direction, rounded, house, text) => {
+        fc.constantFrom(undefined, rational(1, 2), rational(9, 10)),
+        (need, rule, kind, direction, rounded, house, text, share) => {
           const round = rule === 'exact' ? direction : 'up';
           const step =
             kind === 'yardage' ? house['sell by'] : need.exact && !rounded ? undefined : house['cut to'];
@@ -177,6 +178,10 @@ describe('what should stand in place of a wrong number', () => {
             shown,
             step,
             round,
+            least:
+              share && rule === 'at least'
+                ? roundDown(need.mul(Real.of(share)), rational(1, 1000))
+                : undefined,
             spare,
             steps: [],
             working: [],

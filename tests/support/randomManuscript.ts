@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import type { Pattern } from '../../core/block/pattern.ts';
 import type { Figure, FigureKind, FigureValue } from '../../core/figures/figure.ts';
 import { openLedger } from '../../core/figures/ledger.ts';
-import { type Rational, rational } from '../../core/quantity/rational.ts';
+import { floor, type Rational, rational } from '../../core/quantity/rational.ts';
 import { fromInches, type LengthUnit, toInches } from '../../core/quantity/units.ts';
 
 /** A way to write a number; `undefined` for a value that it cannot express. */
@@ -126,18 +126,23 @@ export function statementsOf(pattern: Pattern): readonly (readonly (readonly Sta
   });
 }
 
-/** A number that states a value, and the same three units too much, or one unit too little of what is needed. */
+/**
+ * A number that states a value, and the same three units too much, or one unit too little of what is needed; where
+ * a clever cutter can do with less than what is shown, one unit too little even for her.
+ */
 function stated(
   { id, rule }: Figure,
   size: string,
-  { shown, need }: FigureValue,
+  { shown, need, least }: FigureValue,
   { unit, write }: Style,
 ): Stated | undefined {
   const one = unit ? toInches(rational(1), unit) : rational(1);
-  const off = rule === 'exact' ? shown.add(one.mul(3n)) : shown.sub(one);
+  const short = least ? one.mul(floor(shown.sub(least).div(one)) + 1n) : one;
+  const off = rule === 'exact' ? shown.add(one.mul(3n)) : shown.sub(short);
   if (off.compare(0) <= 0) return undefined;
   // A requirement a hair below the need may be a rounding; and below one, a fraction no longer shows its joiner.
-  if (rule !== 'exact' && (need.toNumber() - off.valueOf() < 1 / 4 || off.compare(one) < 0)) return undefined;
+  const enough = least?.valueOf() ?? need.toNumber();
+  if (rule !== 'exact' && (enough - off.valueOf() < 1 / 4 || off.compare(one) < 0)) return undefined;
   const [right, wrong] = [write(shown), write(off)];
   if (right === undefined || wrong === undefined) return undefined;
   return { id, size, right, wrong, code: rule === 'exact' ? 'wrong-figure' : 'short-figure' };

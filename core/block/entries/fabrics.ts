@@ -16,6 +16,8 @@ const full = z.strictObject({
 
 export type Fabric = z.infer<typeof full>;
 
+export const FABRIC_SCHEMA = full;
+
 /** A fabric is its name, or a mapping that says more. */
 export const fabrics = many(
   z

@@ -43,9 +43,11 @@ export const EXAMPLE_PATTERNS: readonly string[] = [
     'pattern: Sea Glass',
     'fabrics:',
     '  A: Deep water',
-    '  B: Foam',
+    '  B: { name: Foam, cut from: fat quarters }',
     'blocks:',
     '  Float: { finished: 12" }',
+    'pieces:',
+    '  scrap: { cut: 4 1/2" x 4 1/2", count: 14, from: B }',
     'layout: { set: on point, grid: 3 x 4, triangles: { from: A } }',
   ),
   fence(

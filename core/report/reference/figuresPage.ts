@@ -101,7 +101,7 @@ function withoutNames(id: string, { entries }: Pattern): string {
   const pieces = Object.values(entries.blocks ?? {}).flatMap(({ of = [] }) =>
     of.flatMap((part) => ('piece' in part ? [part.piece] : [])),
   );
-  const isName = (step: string) => names.includes(step) || pieces.includes(step) || /^\d+$/.test(step);
+  const isName = (step: string) => names.includes(step) || pieces.includes(step) || /^\d[\d /]*$/.test(step);
   return id
     .split('.')
     .map((step) => (isName(step) ? '…' : step))

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { PART_SCHEMAS } from '../../block/entries/blocks.ts';
 import { BORDER_SCHEMA } from '../../block/entries/borders.ts';
+import { FABRIC_SCHEMA } from '../../block/entries/fabrics.ts';
 import { listed } from '../../block/words.ts';
 
 /** One word of an entry and what stands behind it. */
@@ -32,6 +33,7 @@ export interface Group {
 /** Mappings behind a transformation, where no schema shows them. */
 const BEHIND: Readonly<Record<string, Readonly<Record<string, z.ZodType>>>> = {
   'blocks.of': PART_SCHEMAS,
+  fabrics: { fabric: FABRIC_SCHEMA },
   borders: { border: BORDER_SCHEMA },
 };
 
