@@ -186,11 +186,32 @@ export const CODES = {
     example: fence('finished: circle 24"', 'binding: { strip: 2 1/4", grain: straight }'),
     remedy: 'Cut the binding on the bias: `grain: bias`.',
   },
+  'area-rule-short': {
+    severity: 'warning',
+    title: 'The rule of thumb gives too small a bias square',
+    meaning:
+      'The square-root rule spreads the whole area of the square over the strip. It forgets both seams and what is left beside the last line, so the square can give less binding than the edge takes.',
+    example: fence(
+      'house: { bias square by: area }',
+      'finished: circle 24"',
+      'binding: { strip: 2 1/4", grain: bias }',
+    ),
+    remedy:
+      'Take `bias square by: yield`, or state the larger square that the pattern cuts: `states: { binding.square: 17" }`.',
+  },
+  'block-not-square': {
+    severity: 'warning',
+    title: 'A block on point that is not square',
+    meaning:
+      'A block on point stands on its corner, and its neighbours meet it along its sides: all sides must be equal. For other blocks no figure of the setting can be computed.',
+    example: fence('blocks: { Ripple: { finished: 6" x 9" } }', 'layout: { set: on point, grid: 3 x 4 }'),
+    remedy: 'Correct the finished size of the block, or set it straight.',
+  },
   'block-not-filled': {
     severity: 'error',
     title: 'The parts of a block do not fill it',
     meaning:
-      'The finished areas of units and pieces do not add up to the block, so it cannot be sewn as it is described.',
+      'The finished areas of units and pieces do not add up to the block, or they do but cannot be laid side by side in it, so it cannot be sewn as it is described.',
     example: fence(
       'blocks:',
       '  Ripple:',
@@ -221,6 +242,22 @@ export const CODES = {
     meaning: 'The expression is not complete, adds a length to a count, or divides by nothing.',
     example: fence('finished: 36" x 48"', 'figures: { ribbon: finished.edge + 18 }'),
     remedy: 'Correct the expression at the place shown.',
+  },
+  'negative-figure': {
+    severity: 'warning',
+    title: 'A figure of your own that is less than nothing',
+    meaning:
+      'No length and no count is negative: perhaps the two sides of a minus are exchanged. A figure that only another figure uses may be negative.',
+    example: fence('finished: 36" x 48"', 'figures: { longer: finished.width - finished.length }'),
+    remedy: 'Correct the expression.',
+  },
+  'broken-count': {
+    severity: 'hint',
+    title: 'A count of your own that is not whole',
+    meaning:
+      'Strips, blocks and bows are counted whole. A figure that only another figure uses may be broken.',
+    example: fence('finished: 36" x 50"', 'figures: { bows: finished.length / 12" }'),
+    remedy: 'Round it: `ceil(…)` up to the next whole number, `floor(…)` down to the last.',
   },
   'figure-circle': {
     severity: 'error',

@@ -118,6 +118,20 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     ],
   ],
   [
+    'parts with the area of the block that cannot be laid into it',
+    'blocks:\n  Ripple:\n    finished: 6"\n    make: 4\n    of: [{ piece: slab, finished: 4" x 5", count: 1 }, { piece: bar, finished: 4" x 4", count: 1 }]',
+    [
+      'block-not-filled',
+      '[{ piece: slab, finished: 4" x 5", count: 1 }, { piece: bar, finished: 4" x 4", count: 1 }]',
+      'The parts have the area of the block, but they cannot be laid side by side so that they fill its 6" × 6".',
+    ],
+  ],
+  [
+    'blocks on point that are not square',
+    'blocks: { Ripple: { finished: 6" x 9" } }\nlayout: { set: on point, grid: 3 x 4 }',
+    ['block-not-square', '6" x 9"', 'Blocks on point are square, but “Ripple” finishes 6" × 9".'],
+  ],
+  [
     'a part larger than its block',
     'blocks: { Ripple: { finished: 6", make: 4, of: [{ piece: slab, finished: 3" x 12", count: 1 }] } }',
     ['block-not-filled', '3" x 12"', 'This part is larger than the block, which finishes 6" × 6".'],

@@ -1,16 +1,16 @@
 /** Binding: how much the edge takes, and what it is cut from. */
 import type { Pattern } from '../../block/pattern.ts';
-import { type BiasTube, biasTube, ROOT_TWO } from '../../geometry/biasTube.ts';
-import { ONE, type Rational, rational } from '../../quantity/rational.ts';
+import { ROOT_TWO } from '../../geometry/biasTube.ts';
+import { type Rational, rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
-import { toInches } from '../../quantity/units.ts';
-import { biasSquare, biasStrips, fewestBiasStrips, judgeSquare } from '../../trade/bias.ts';
+import { biasStrips, fewestBiasStrips } from '../../trade/bias.ts';
 import { doubleFold, grainSuits, straightBinding } from '../../trade/binding.ts';
 import { joinedLength, lostPerJoin } from '../../trade/joining.ts';
 import type { Definition, Derived, Objection, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
 import { aroundEdge } from './aroundEdge.ts';
+import { square, tooSmallByArea, tubeOf, whatSquareGives } from './biasSquare.ts';
 import { usableWidth } from './usableWidth.ts';
 
 export const bindingRoom: Room = {
@@ -20,7 +20,11 @@ export const bindingRoom: Room = {
     const pieces = { straight: [strips], strips: [strips], 'one square': fromSquare }[cutAs(pattern)];
     return [edge, length, strip, ...pieces, yardage, finishedWidth];
   },
-  check: (pattern) => [...curves(pattern), ...tooWide(pattern)],
+  check: (pattern, ledger) => [
+    ...curves(pattern),
+    ...tooWide(pattern),
+    ...(cutAs(pattern) === 'one square' ? tooSmallByArea(pattern, ledger) : []),
+  ],
 };
 
 const edge: Definition = {
@@ -62,73 +66,6 @@ const strips: Definition = {
   rule: 'at least',
   derive: (at) => (grain(at) === 'bias' ? biasStripCount(at) : straightStripCount(at)),
 };
-
-const square: Definition = {
-  id: 'binding.square',
-  title: 'The square for the bias binding',
-  kind: 'length',
-  rule: 'at least',
-  derive: (at) => {
-    const cut = squareFor(at);
-    if (!cut) return undefined;
-    const { show } = at;
-    const chosen = at.house['bias square by'] === 'area' ? cut.byArea : cut.byYield;
-    const needed = `${show.length(cut.need)} of binding is needed`;
-    const gives = (tube: typeof chosen) =>
-      `a ${show.length(tube.side)} square gives ${show.length(tube.length)} in ${counted(tube.passes, 'pass', 'passes')}`;
-    return {
-      need: Real.of(chosen.side),
-      steps: [
-        sentence(needed),
-        `Sewn into a tube, ${gives(chosen)} of ${show.length(chosen.perPass)} each.`,
-        `By the rule of thumb, √(length × width), the square would be ${show.length(cut.byArea.side)}, which really gives ${show.length(cut.byArea.length)}.`,
-      ],
-      because: `${needed}, and ${gives(chosen)}`,
-      against: (stated) => {
-        const verdict = judgeSquare(stated, cut);
-        const promise = verdict.enoughByAreaOnly
-          ? `; the rule of thumb promises ${show.length(verdict.areaPromise)}, but forgets the seams and what is left beside the last line`
-          : '';
-        return gives(verdict.gives) + promise;
-      },
-    };
-  },
-};
-
-/**
- * Of the square that the block states, exactly; else of the least square, and at least: a maker who cuts a larger
- * one goes around as often or more often, and gets as much or more.
- */
-function whatSquareGives({ entries }: Pattern): Definition[] {
-  const rule = entries.states?.[square.id] ? 'exact' : 'at least';
-  return [
-    {
-      id: 'binding.passes',
-      title: 'The number of passes around the bias tube',
-      kind: 'count',
-      rule,
-      derive: (at) => {
-        const tube = tubeOf(at);
-        if (!tube) return undefined;
-        const times = tube.passes === 1 ? 'once' : `${tube.passes} times`;
-        const because = `lines ${at.show.length(tube.width)} apart fit ${times} on a ${at.show.length(tube.side)} square after its seams`;
-        return { need: Real.of(tube.passes), steps: [sentence(because)], because };
-      },
-    },
-    {
-      id: 'binding.yield',
-      title: 'The length that the bias square gives',
-      kind: 'length',
-      rule,
-      derive: (at) => {
-        const tube = tubeOf(at);
-        if (!tube) return undefined;
-        const because = `${counted(tube.passes, 'pass', 'passes')} of ${at.show.length(tube.perPass)} ${tube.passes === 1 ? 'makes' : 'make'} ${at.show.length(tube.length)}`;
-        return { need: tube.length, round: 'down', steps: [sentence(because)], because };
-      },
-    },
-  ];
-}
 
 const yardage: Definition = {
   id: 'binding.yardage',
@@ -224,27 +161,6 @@ function cutStraight(at: Derivation) {
   return straightBinding(need, { usableWidth: width, strip, join, seam: at.house.seam });
 }
 
-function squareFor(at: Derivation) {
-  return at.once('binding square', findSquare);
-}
-
-function findSquare(at: Derivation) {
-  const need = at.figure('binding.length')?.need;
-  const strip = at.figure('binding.strip')?.need.exact;
-  if (!need || !strip) return undefined;
-  return biasSquare({ need, strip, seam: at.house.seam, step: wholeStep(at) });
-}
-
-/** The square to cut: the one that the block states where it is large enough, else the least. */
-function tubeOf(at: Derivation): BiasTube | undefined {
-  const cut = squareFor(at);
-  if (!cut) return undefined;
-  const least = at.house['bias square by'] === 'area' ? cut.byArea : cut.byYield;
-  const stated = at.entries.states?.[square.id];
-  if (stated?.kind !== 'length' || stated.inches.compare(least.side) <= 0) return least;
-  return biasTube(stated.inches, cut.strip, cut.seam);
-}
-
 function singleBiasCut(at: Derivation) {
   return at.once('binding bias strips', cutBiasSingly);
 }
@@ -276,11 +192,6 @@ function fabricLength(at: Derivation): { length: Rational; because: string } | u
   const tube = tubeOf(at);
   if (!tube || tube.side.compare(usableWidth(at, at.entries.binding?.from)) > 0) return undefined;
   return { length: tube.side, because: `the bias square is ${show.length(tube.side)}` };
-}
-
-/** Squares for bias are cut to whole inches, or whole centimetres (common practice). */
-function wholeStep(at: Derivation): Rational {
-  return at.house.system === 'inch' ? ONE : toInches(ONE, 'cm');
 }
 
 /** Left out, the grain is what the edge asks for. */

@@ -3,12 +3,12 @@ import type { Pattern } from '../../block/pattern.ts';
 import type { BlockPath } from '../../block/place.ts';
 import { listed } from '../../block/words.ts';
 import { rational } from '../../quantity/rational.ts';
-import { Real } from '../../quantity/real.ts';
 import { unitMethod } from '../../trade/units/kinds.ts';
 import type { Objection } from '../definition.ts';
 import { Derivation } from '../derivation.ts';
 import type { Ledger } from '../ledger.ts';
-import { isUnit, partsOf, specOf, unitPart } from './parts.ts';
+import { fillObjections } from './blockFill.ts';
+import { isUnit, partsOf, specOf } from './parts.ts';
 import { blockCount } from './quilt.ts';
 import { usableWidth } from './usableWidth.ts';
 
@@ -73,65 +73,6 @@ function unitObjections(pattern: Pattern): Objection[] {
     }
     return [];
   });
-}
-
-/** The finished areas of a block's parts must add up to the block, and no part may be larger than it. */
-function fillObjections(pattern: Pattern, name: string): Objection[] {
-  const parts = pattern.entries.blocks?.[name]?.of;
-  if (!parts || parts.length === 0) return [];
-  for (const size of pattern.sizes) {
-    const at = Derivation.unrecorded(pattern, size);
-    const finished = at.entries.blocks?.[name]?.finished;
-    if (!finished) continue;
-    const block = { width: Real.of(finished.width), length: Real.of(finished.length) };
-    let filled = Real.of(0);
-    let known = true;
-    for (const index of parts.keys()) {
-      const part = sizedPart(at, name, index);
-      if (!part) {
-        known = false;
-        continue;
-      }
-      if (part.tooLarge(block)) {
-        const message = `This part is larger than the block, which finishes ${at.show.size(block)}.`;
-        return [{ code: 'block-not-filled', path: ['blocks', name, 'of', index, 'finished'], message }];
-      }
-      filled = filled.add(part.area);
-    }
-    const area = block.width.mul(block.length);
-    const difference = filled.compare(area);
-    if (!known || difference === 0) continue;
-    const forSize = size.name === '' ? '' : ` for the size “${size.name}”`;
-    const amount = (value: Real) =>
-      at.show.count(at.house.system === 'inch' ? value : value.mul(Real.of(rational(64516, 10000))));
-    const unit = at.house.system === 'inch' ? 'square inches' : 'square centimetres';
-    const message = `The parts fill ${amount(filled)} ${unit}${forSize}, but the block has ${amount(area)}: something is ${difference < 0 ? 'missing' : 'too much'}.`;
-    return [{ code: 'block-not-filled', path: ['blocks', name, 'of'], message }];
-  }
-  return [];
-}
-
-function sizedPart(at: Derivation, block: string, index: number) {
-  const part = at.entries.blocks?.[block]?.of?.[index];
-  const each = part?.count && Real.of(part.count);
-  if (!part || !each) return undefined;
-  if (isUnit(part)) {
-    const unit = unitPart(at, { block, index });
-    if (!unit) return undefined;
-    const box = unit.kind.finished(unit.spec);
-    return { area: unit.kind.area(unit.spec).mul(each), tooLarge: larger(box.width, box.length) };
-  }
-  const seams = at.house.seam.mul(2n);
-  const width = part.finished?.width ?? part.cut?.width.sub(seams);
-  const length = part.finished?.length ?? part.cut?.length.sub(seams);
-  if (!width || !length) return undefined;
-  return { area: Real.of(width.mul(length)).mul(each), tooLarge: larger(Real.of(width), Real.of(length)) };
-}
-
-function larger(width: Real, length: Real) {
-  return (block: { width: Real; length: Real }) =>
-    (width.compare(block.width) > 0 || length.compare(block.length) > 0) &&
-    (length.compare(block.width) > 0 || width.compare(block.length) > 0);
 }
 
 /** Blocks made against blocks laid out: made and used. */

@@ -6,9 +6,9 @@ import { joinPieces, lostPerJoin } from '../../trade/joining.ts';
 import type { Definition, Derived, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
-import { withSeams } from './layout.ts';
 import { bordersOf } from './quilt.ts';
 import { usableWidth } from './usableWidth.ts';
+import { withSeams } from './withSeams.ts';
 
 export const bordersRoom: Room = {
   define: ({ entries }) => (entries.borders ?? []).flatMap((entry, index) => border(index, entry)),

@@ -7,9 +7,9 @@ import { Real } from '../../quantity/real.ts';
 import type { Definition, Derived, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import type { Show } from '../show.ts';
-import { withSeams } from './layout.ts';
 import { wholeQuilt } from './quilt.ts';
 import { shapeFigures, shapeOf } from './shapes.ts';
+import { withSeams } from './withSeams.ts';
 
 export const finishedRoom: Room = {
   define: ({ entries }) => {

@@ -1,11 +1,13 @@
 /** The layout: how many blocks, how large the centre, and what stands between and beside the blocks. */
+import type { Pattern } from '../../block/pattern.ts';
 import { Real } from '../../quantity/real.ts';
-import type { SashPiece } from '../../trade/sashing.ts';
-import type { TriangleSquares } from '../../trade/setting.ts';
 import type { Definition, Derived, Objection, Room } from '../definition.ts';
-import type { Derivation } from '../derivation.ts';
+import { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
-import { blockCount, centre, onPoint, sashingOf } from './quilt.ts';
+import { blockCount, centre, gridBlock, onPoint } from './quilt.ts';
+import { sashingFigures } from './sashing.ts';
+import { triangles } from './setting.ts';
+import { withSeams } from './withSeams.ts';
 
 export const layoutRoom: Room = {
   define: ({ entries: { layout } }) => {
@@ -15,9 +17,7 @@ export const layoutRoom: Room = {
       ...(layout.grid ? [blocks, ...gridWays(pointed), ...(pointed ? diagonalRows : [])] : []),
       ...centreSides,
       ...(pointed ? triangles : []),
-      ...(layout.sashing && !pointed
-        ? [sashWidth, sashStrip, ...sashes, allSashes, ...(layout.sashing.cornerstones ? cornerstones : [])]
-        : []),
+      ...(layout.sashing && !pointed ? sashingFigures(layout.sashing.cornerstones !== undefined) : []),
     ];
   },
   check: (pattern) => {
@@ -44,9 +44,24 @@ export const layoutRoom: Room = {
         message:
           'Sashing is computed for a straight set only; a quilt on point counts it as part of its blocks.',
       });
-    return objections;
+    return [...objections, ...notSquare(pattern)];
   },
 };
+
+/** On point only square blocks meet along their sides. */
+function notSquare(pattern: Pattern): Objection[] {
+  const { layout, blocks } = pattern.entries;
+  if (layout?.set !== 'on point' || !layout.grid) return [];
+  for (const size of pattern.sizes) {
+    const at = Derivation.unrecorded(pattern, size);
+    const block = gridBlock(at);
+    if (!block || block.size.width.compare(block.size.length) === 0) continue;
+    const stated = blocks?.[block.name]?.finished.pathAt(size) ?? [];
+    const message = `Blocks on point are square, but “${block.name}” finishes ${at.show.size(block.size)}.`;
+    return [{ code: 'block-not-square', path: ['blocks', block.name, 'finished', ...stated], message }];
+  }
+  return [];
+}
 
 const blocks: Definition = {
   id: 'layout.blocks',
@@ -141,176 +156,3 @@ const centreSides: Definition[] = (['width', 'length'] as const).flatMap((side) 
     },
   },
 ]);
-
-const triangles: Definition[] = (['side', 'corner'] as const).flatMap((place): Definition[] => {
-  const name = place === 'side' ? 'side setting' : 'corner';
-  const cut = place === 'side' ? 'twice' : 'once';
-  const derive = (at: Derivation, of: (squares: TriangleSquares) => Derived): Derived | undefined => {
-    const set = onPoint(at);
-    return set && of(set[place]);
-  };
-  return [
-    {
-      id: `setting.${place}.count`,
-      title: `The number of ${name} triangles`,
-      kind: 'count',
-      rule: 'exact',
-      derive: (at) =>
-        derive(at, ({ triangles }) => {
-          const because = `the layout has ${triangles} ${name} triangles`;
-          return { need: Real.of(triangles), steps: [sentence(because)], because };
-        }),
-    },
-    {
-      id: `setting.${place}.squares`,
-      title: `The number of squares for the ${name} triangles`,
-      kind: 'count',
-      rule: 'at least',
-      derive: (at) =>
-        derive(at, ({ triangles, perSquare, squares }) => {
-          const because = `${triangles} triangles at ${perSquare} from a square take ${counted(squares, 'square')}`;
-          return { need: Real.of(squares), steps: [sentence(because)], because };
-        }),
-    },
-    {
-      id: `setting.${place}.per-square`,
-      title: `The number of ${name} triangles from one square`,
-      kind: 'count',
-      rule: 'exact',
-      derive: (at) =>
-        derive(at, ({ perSquare }) => {
-          const because = `a square cut ${cut} diagonally gives ${perSquare} triangles`;
-          return { need: Real.of(perSquare), steps: [sentence(because)], because };
-        }),
-    },
-    {
-      id: `setting.${place}.spare`,
-      title: `The number of ${name} triangles left over`,
-      kind: 'count',
-      rule: 'at least',
-      derive: (at) =>
-        derive(at, ({ triangles, perSquare, squares, spare }) => {
-          const because = `${counted(squares, 'square')} of ${perSquare} triangles less the ${triangles} that are sewn in leave ${spare}`;
-          return { need: Real.of(spare), steps: [sentence(because)], because };
-        }),
-    },
-    {
-      id: `setting.${place}.square`,
-      title: `The square for the ${name} triangles`,
-      kind: 'length',
-      rule: 'at least',
-      derive: (at) =>
-        derive(at, ({ exact, shortSide, longSide }) => {
-          const { show } = at;
-          const finished = place === 'side' ? longSide : shortSide;
-          const what = place === 'side' ? 'long side' : 'short side';
-          const because = `the finished ${what} is ${show.length(finished)}, and its seams make the square ${show.length(exact)}, cut ${cut} diagonally`;
-          return { need: exact, step: at.house['cut to'], steps: [sentence(because)], because };
-        }),
-    },
-  ];
-});
-
-const sashWidth: Definition = {
-  id: 'sashing.finished',
-  title: 'The finished width of the sashing',
-  kind: 'length',
-  rule: 'exact',
-  derive: (at) => {
-    const finished = at.entries.layout?.sashing?.finished?.inches;
-    if (!finished) return undefined;
-    const because = `the sashing finishes ${at.show.length(finished)} wide`;
-    return { need: Real.of(finished), steps: [sentence(because)], because };
-  },
-};
-
-const sashStrip: Definition = {
-  id: 'sashing.strip',
-  title: 'The cut width of the sashing',
-  kind: 'length',
-  rule: 'exact',
-  derive: (at) => {
-    const finished = at.entries.layout?.sashing?.finished?.inches;
-    return finished && withSeams(at, Real.of(finished), []);
-  },
-};
-
-/** Sashes stand upright between the blocks of a row, and lie between the rows. */
-const sashes: Definition[] = (['upright', 'lying'] as const).flatMap((way): Definition[] => {
-  const name = way === 'upright' ? 'between the blocks of a row' : 'between the rows';
-  return [
-    {
-      id: `sashing.${way}.count`,
-      title: `The number of sashes ${name}`,
-      kind: 'count',
-      rule: 'exact',
-      derive: (at) =>
-        sash(at, way, ({ count }) => sashCount(at, count, `${counted(count, 'sash', 'sashes')} ${name}`)),
-    },
-    {
-      id: `sashing.${way}.length`,
-      title: `The cut length of the sashes ${name}`,
-      kind: 'length',
-      rule: 'exact',
-      derive: (at) => sash(at, way, ({ finished }) => withSeams(at, finished.length, [])),
-    },
-  ];
-});
-
-const allSashes: Definition = {
-  id: 'sashing.count',
-  title: 'The number of sashes in all',
-  kind: 'count',
-  rule: 'exact',
-  derive: (at) => {
-    const found = sashingOf(at);
-    if (!found) return undefined;
-    const [upright, lying] = [found.upright.count, found.lying.count];
-    const because = `${upright} between the blocks of a row and ${lying} between the rows make ${counted(upright + lying, 'sash', 'sashes')}`;
-    return { need: Real.of(upright + lying), steps: [sentence(because)], because };
-  },
-};
-
-const cornerstones: Definition[] = [
-  {
-    id: 'sashing.cornerstones.count',
-    title: 'The number of cornerstones',
-    kind: 'count',
-    rule: 'exact',
-    derive: (at) =>
-      sash(at, 'cornerstones', ({ count }) =>
-        sashCount(at, count, `${counted(count, 'crossing')} of its sashes`),
-      ),
-  },
-  {
-    id: 'sashing.cornerstones.square',
-    title: 'The cut size of the cornerstones',
-    kind: 'length',
-    rule: 'exact',
-    derive: (at) => sash(at, 'cornerstones', ({ finished }) => withSeams(at, finished.width, [])),
-  },
-];
-
-function sash(
-  at: Derivation,
-  which: 'upright' | 'lying' | 'cornerstones',
-  of: (piece: SashPiece) => Derived,
-): Derived | undefined {
-  const found = sashingOf(at);
-  return found && of(found[which]);
-}
-
-function sashCount(at: Derivation, count: number, what: string): Derived {
-  const { across, down } = at.entries.layout?.grid ?? { across: 0, down: 0 };
-  const around = at.entries.layout?.sashing?.around === 'yes' ? ' with sashing around it' : '';
-  const because = `a set of ${across} × ${down}${around} has ${what}`;
-  return { need: Real.of(count), steps: [sentence(because)], because };
-}
-
-/** A finished length with its two seams. */
-export function withSeams(at: Derivation, finished: Real, steps: readonly string[]): Derived {
-  const { show } = at;
-  const need = finished.add(Real.of(at.house.seam.mul(2n)));
-  const because = `${show.length(finished)} plus two ${show.length(at.house.seam)} seams is ${show.length(need)}`;
-  return { need, steps: [...steps, sentence(because)], because };
-}

@@ -1,16 +1,49 @@
 /** The author's own figures. */
+import type { Pattern } from '../../block/pattern.ts';
+import type { BlockPath } from '../../block/place.ts';
 import { suggestion } from '../../block/words.ts';
 import { ONE } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import { toInches } from '../../quantity/units.ts';
-import { type Definition, type Derived, FigureError, type Room } from '../definition.ts';
+import { type Definition, type Derived, FigureError, type Objection, type Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { type Dimensioned, ExpressionError, evaluate, type Names, UnknownName } from '../expression.ts';
+import type { Ledger } from '../ledger.ts';
 import { sentence } from '../sentence.ts';
 
 export const ownRoom: Room = {
   define: ({ entries }) => Object.keys(entries.figures ?? {}).map(define),
+  check: (pattern, ledger) =>
+    Object.keys(pattern.entries.figures ?? {}).flatMap((name) => odd(name, pattern, ledger)),
 };
+
+/** A result that nobody can cut or count. One that other figures of the author use may be anything. */
+function odd(name: string, pattern: Pattern, ledger: Ledger): Objection[] {
+  const stated = pattern.entries.figures ?? {};
+  // A figure that could not be computed may have gone on from this one.
+  const isUsed = Object.keys(stated).some((other) => {
+    const values = ledger.figure(other)?.values;
+    return !values || [...values.values()].some(({ uses }) => uses.includes(name));
+  });
+  const figure = ledger.figure(name);
+  if (!figure || isUsed) return [];
+  for (const size of pattern.sizes) {
+    const value = figure.values.get(size.name);
+    if (!value) continue;
+    const path: BlockPath = ['figures', name, ...(stated[name]?.pathAt(size) ?? [])];
+    const shown = ledger.show.value(value.need, figure.kind);
+    const forSize = size.name === '' ? '' : ` for the size “${size.name}”`;
+    if (value.need.sign() < 0) {
+      const message = `“${name}” comes to ${shown}${forSize}, which is less than nothing.`;
+      return [{ code: 'negative-figure', path, message }];
+    }
+    if (figure.kind === 'count' && value.need.exact?.d !== 1n) {
+      const message = `“${name}” comes to ${shown}${forSize}, which is not a whole number: ceil(…) rounds it up, floor(…) down.`;
+      return [{ code: 'broken-count', path, message }];
+    }
+  }
+  return [];
+}
 
 function define(name: string): Definition {
   return {
