@@ -76,6 +76,17 @@ export function plainLines({ fabric, lines }: CuttingList): PlainLine[] {
 function piecesLine(what: string[], piece: CutPiece, width: Rational, fabric: Fabric): PlainLine | undefined {
   const cut = plainCut(piece, width, fabric);
   if (!cut) return undefined;
+  // What is longer than the fabric is wide runs along it; nobody speaks of a strip that is wider than long.
+  if (cut.stripWidth.compare(width) > 0) {
+    const { length } = cut;
+    const strips = {
+      kind: 'strips along the length',
+      count: piece.count,
+      size: piece.width,
+      length,
+    } as const;
+    return { what, strips, pieces: undefined };
+  }
   const span = cut.run === 'crosswise' ? piece.length : piece.width;
   return {
     what,

@@ -34,7 +34,8 @@ export interface Sources {
 export function sourcesOf(pattern: Pattern): Sources {
   const watch = new Watch(pattern);
   const all = [...found(watch.pattern.entries)];
-  const hidden = [['borders'], ...Object.keys(pattern.entries.blocks ?? {}).map((b) => ['blocks', b, 'of'])];
+  const blocks = Object.keys(pattern.entries.blocks ?? {}).map((block) => ['blocks', block, 'of']);
+  const hidden: BlockPath[] = [['borders'], ...blocks, ...all.map(({ path }) => path)];
   return { all, isUnsure: watch.isSpoiled || hidden.some((path) => pattern.broken.inside(path)) };
 }
 
