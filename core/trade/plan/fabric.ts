@@ -23,6 +23,11 @@ export interface Fabric {
   readonly directional: boolean;
   /** Length lost once when the end of a roll is straightened; nothing for sheets. */
   readonly squaring: Rational;
+  /**
+   * The step in which a roll is sold, in inches. With it a plan need not be the shortest: it is enough that every
+   * shorter one would be rounded up to the same length.
+   */
+  readonly sellBy?: Rational;
 }
 
 export interface CutPiece {

@@ -74,7 +74,8 @@ export class StripFiller {
     const size = this.#positions.length;
     this.#copies.fill(0, p * size, (p + 1) * size);
     if (most === 0 || (worth <= 0 && !bonus)) return;
-    if (bonus || most < (this.#placements[p] as Placement).fit) this.#addUpTo(p, worth, most, bonus);
+    if (bonus) this.#addWithBonus(p, worth, most, bonus);
+    else if (most < (this.#placements[p] as Placement).fit) this.#addUpTo(p, worth, most);
     else this.#addFreely(p, worth);
   }
 
@@ -99,33 +100,56 @@ export class StripFiller {
   }
 
   /** A limited number of copies; positions fall, so that each reads values from before. */
-  #addUpTo(p: number, worth: number, most: number, bonus: Float64Array | undefined): void {
-    const [value, before, copies, size] = [
-      this.#value,
-      this.#before[p] as Int32Array,
-      this.#copies,
-      this.#positions.length,
-    ];
+  #addUpTo(p: number, worth: number, most: number): void {
+    const [value, before, copies] = [this.#value, this.#before[p] as Int32Array, this.#copies];
+    const size = value.length;
     const row = p * size;
     let cells = 0;
     for (let position = size - 1; position >= 0; position--) {
+      let rest = before[position] as number;
+      if (rest < 0) break; // positions further down have no room either
       let best = value[position] as number;
       let chosen = 0;
+      let gain = worth;
+      for (let n = 1; n <= most && rest >= 0; n++) {
+        const candidate = (value[rest] as number) + gain;
+        if (candidate > best) {
+          best = candidate;
+          chosen = n;
+        }
+        gain += worth;
+        rest = before[rest] as number;
+        cells++;
+      }
+      if (chosen === 0) continue;
+      value[position] = best;
+      copies[row + position] = chosen;
+    }
+    this.cells += cells + size;
+  }
+
+  /** The same where numbers of copies are worth more or less than so many single ones. */
+  #addWithBonus(p: number, worth: number, most: number, bonus: Float64Array): void {
+    const [value, before, copies] = [this.#value, this.#before[p] as Int32Array, this.#copies];
+    const size = value.length;
+    const row = p * size;
+    for (let position = size - 1; position >= 0; position--) {
       let rest = before[position] as number;
-      let n = 1;
-      for (; n <= most && rest >= 0; n++) {
-        const candidate = (value[rest] as number) + n * worth + (bonus ? (bonus[n] as number) : 0);
+      let best = value[position] as number;
+      let chosen = 0;
+      for (let n = 1; n <= most && rest >= 0; n++) {
+        const candidate = (value[rest] as number) + n * worth + (bonus[n] as number);
         if (candidate > best) {
           best = candidate;
           chosen = n;
         }
         rest = before[rest] as number;
+        this.cells++;
       }
-      cells += n;
       value[position] = best;
       copies[row + position] = chosen;
     }
-    this.cells += cells;
+    this.cells += size;
   }
 
   /** The strip behind the value that the last `fill` gave for a height. */

@@ -6,12 +6,15 @@
  * needed: the duals price the pieces, and the filler finds the most valuable strip of every height.
  *
  * The bound does not rest on the accuracy of the programme. For any prices π (0 or more for "at least" rows, 0 or
- * less for "at most" rows) and the least reduced cost r of all strips, every plan of at most K strips costs at
- * least π · limits + K · min(0, r): Lagrange's bound.
+ * less for "at most" rows), every plan costs π · limits or more plus the reduced costs of its strips. If r ≤ 0 is the
+ * least reduced cost of any strip divided by its height, then a plan that costs no more than C has strips with
+ * reduced costs of at least C · r together: it costs at least π · limits + C · r, Lagrange's bound.
  */
+import { ColumnPool } from './columnPool.ts';
 import type { Filling, StripFiller } from './filler.ts';
-import { LinearProgram, type Row } from './linearProgram.ts';
+import { LinearProgram, type Members } from './linearProgram.ts';
 import type { StripProblem } from './problem.ts';
+import type { Sums } from './sums.ts';
 
 export interface StripColumn {
   /** Index into the filler's heights. The strip may be higher than its pieces. */
@@ -20,7 +23,7 @@ export interface StripColumn {
 }
 
 /** What a branch of the search demands of the number of certain strips. */
-export type Branch = Row & Strips;
+export type Branch = Strips & { readonly sense: 'at least' | 'at most'; readonly limit: number };
 
 export type Strips =
   /** Strips of this height (index) or higher. */
@@ -37,47 +40,74 @@ const MOST_ROUNDS = 100;
 const MOST_STEPS = 5_000_000;
 
 /** What all relaxations of one search have in common. */
-export interface StripModel {
+export class StripModel {
   readonly problem: StripProblem;
   readonly filler: StripFiller;
   /** Heights in units of their greatest common measure, so that costs are small whole numbers. */
   readonly heights: readonly number[];
+  readonly sums: Sums;
+  readonly pool: ColumnPool;
+  readonly #columns: StripColumn[] = [];
+
+  constructor(problem: StripProblem, filler: StripFiller, heights: readonly number[], sums: Sums) {
+    this.problem = problem;
+    this.filler = filler;
+    this.heights = heights;
+    this.sums = sums;
+    this.pool = new ColumnPool(heights.length);
+  }
+
+  column(number: number): StripColumn {
+    return this.#columns[number] as StripColumn;
+  }
+
+  put(column: StripColumn): void {
+    const made = new Map<number, number>();
+    for (const [placement, copies] of column.filling) {
+      const kind = this.problem.placements[placement]?.kind ?? -1;
+      made.set(kind, (made.get(kind) ?? 0) + copies);
+    }
+    const cost = this.heights[column.height] as number;
+    const number = this.pool.add(cost, column.height, [...made.keys()], [...made.values()]);
+    this.#columns[number] = column;
+  }
+
+  members(strips: Strips): Members {
+    if (strips.of === 'height') return { of: 'groups', from: strips.height };
+    const known: boolean[] = [];
+    return { of: 'some', has: (number) => (known[number] ??= concerns(strips, this.column(number))) };
+  }
 }
 
 export class Relaxation {
   readonly #model: StripModel;
   readonly #program: LinearProgram;
-  readonly #columns: (StripColumn | undefined)[];
   #demand: readonly number[];
   #branches: readonly Branch[];
-  /** Elementary steps of the programme so far; those of the filler are counted there. */
-  #steps = 0;
 
   private constructor(
     model: StripModel,
     program: LinearProgram,
-    columns: (StripColumn | undefined)[],
     demand: readonly number[],
     branches: readonly Branch[],
   ) {
     this.#model = model;
     this.#program = program;
-    this.#columns = columns;
     this.#demand = demand;
     this.#branches = branches;
   }
 
   /** @param penalty more than any plan costs. */
-  static of(model: StripModel, columns: readonly StripColumn[], penalty: number): Relaxation {
+  static of(model: StripModel, penalty: number): Relaxation {
     const demand = model.problem.kinds.map((kind) => kind.demand);
-    const relaxation = new Relaxation(model, new LinearProgram(penalty), [], demand, []);
-    for (const limit of demand) relaxation.#program.addRow({ sense: 'at least', limit }, new Set());
-    for (const column of columns) relaxation.#put(column);
-    return relaxation;
+    const program = new LinearProgram(model.pool, penalty);
+    for (const limit of demand) program.addRow({ of: 'entries', sense: 'at least', limit });
+    return new Relaxation(model, program, demand, []);
   }
 
+  /** Elementary steps of the programme so far; those of the filler are counted there. */
   get steps(): number {
-    return this.#steps;
+    return this.#program.steps;
   }
 
   get branches(): readonly Branch[] {
@@ -86,25 +116,13 @@ export class Relaxation {
 
   /** The same with one more branch. */
   with(branch: Branch): Relaxation {
-    const program = this.#program.copy();
-    const members = new Set(
-      this.#columns.flatMap((column, number) => (column && concerns(branch, column) ? [number] : [])),
-    );
-    program.addRow(branch, members);
-    return new Relaxation(this.#model, program, this.#columns.slice(), this.#demand, [
-      ...this.#branches,
-      branch,
-    ]);
+    const row = { ...this.#model.members(branch), sense: branch.sense, limit: branch.limit };
+    const program = this.#program.with(row);
+    return new Relaxation(this.#model, program, this.#demand, [...this.#branches, branch]);
   }
 
   copy(): Relaxation {
-    return new Relaxation(
-      this.#model,
-      this.#program.copy(),
-      this.#columns.slice(),
-      this.#demand,
-      this.#branches,
-    );
+    return new Relaxation(this.#model, this.#program.copy(), this.#demand, this.#branches);
   }
 
   /** Lowers what is wanted by some strips that have been cut. */
@@ -131,60 +149,40 @@ export class Relaxation {
    * Solves the programme, generating columns.
    *
    * @param cutoff stop as soon as the bound exceeds this: such a plan is of no interest.
+   * @param known a bound that is proved already; when the programme cannot raise it no strips are generated.
    * @param rounds of column generation; the bound holds after any number of them.
    * @returns the bound: no plan within the branches costs less.
    */
-  solve(cutoff: number, rounds: number = MOST_ROUNDS): number {
-    const { filler, heights } = this.#model;
-    const strips = Math.floor(cutoff / (heights[0] as number));
-    let bound = 0;
+  solve(cutoff: number, known = 0, rounds: number = MOST_ROUNDS): number {
+    const { filler, sums } = this.#model;
+    const last = this.#program.steps + MOST_STEPS;
+    let bound = known;
     for (let round = 0; round < rounds; round++) {
-      const before = this.#program.steps;
       this.#program.solve();
-      this.#steps += this.#program.steps - before;
+      // More strips could make the programme cheaper, but no plan's height lies between the bound and its cost.
+      if (sums.from(bound) >= sums.from(this.#program.cost)) break;
       const prices = this.#prices();
       const value = filler.fill(prices.worth, prices.most, prices.bonus);
       const { columns, least } = this.#improving(prices.cost, value);
-      bound = Math.max(bound, prices.limits + strips * least);
-      if (bound > cutoff || columns.length === 0 || this.#steps > MOST_STEPS) break;
-      for (const column of columns) this.#put(column);
+      bound = Math.max(bound, prices.limits + cutoff * least);
+      if (bound > cutoff || columns.length === 0 || this.#program.steps > last) break;
+      for (const column of columns) this.#model.put(column);
     }
     return bound;
   }
 
   /** The strips that the relaxed plan uses, and how often. */
   uses(): Uses {
-    return this.#program.values().flatMap(([number, times]) => {
-      const column = this.#columns[number];
-      return column ? [[column, times] as const] : [];
-    });
+    return this.#program.values().map(([number, times]) => [this.#model.column(number), times]);
   }
 
-  #put(column: StripColumn): void {
-    const { problem, heights } = this.#model;
-    const made = new Map<number, number>();
-    for (const [placement, copies] of column.filling) {
-      const kind = problem.placements[placement]?.kind ?? -1;
-      made.set(kind, (made.get(kind) ?? 0) + copies);
-    }
-    this.#branches.forEach((branch, i) => {
-      if (concerns(branch, column)) made.set(this.#demand.length + i, 1);
-    });
-    const number = this.#program.addColumn(
-      heights[column.height] as number,
-      [...made.keys()],
-      [...made.values()],
-    );
-    this.#columns[number] = column;
-  }
-
-  /** The strips that would make the programme cheaper, and the least reduced cost of any strip (0 at most). */
+  /** The strips that would make the programme cheaper, and the least reduced cost per height (0 at most). */
   #improving(cost: Float64Array, value: Float64Array): { columns: StripColumn[]; least: number } {
     let least = 0;
     const columns: StripColumn[] = [];
     for (let height = 0; height < cost.length; height++) {
       const reducedCost = (cost[height] as number) - (value[height] as number);
-      least = Math.min(least, reducedCost);
+      least = Math.min(least, reducedCost / (this.#model.heights[height] as number));
       if (reducedCost >= -IMPROVES) continue;
       // A higher strip that holds nothing more is of no use, unless it costs less because a branch asks for it.
       const [costBelow, valueBelow] = [cost[height - 1] ?? Number.POSITIVE_INFINITY, value[height - 1] ?? 0];

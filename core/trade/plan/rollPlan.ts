@@ -5,6 +5,7 @@ import { areaBound, type PlainCut, plainCut } from './plain.ts';
 import { commonScale, kindsOf, type Misfit, misfit, stripProblem } from './problem.ts';
 import { shortestStrips } from './search.ts';
 import { gathered, namedStrips, PieceStore, type PlannedStrip } from './strips.ts';
+import { yardageIsProved } from './yardage.ts';
 
 export interface RollPlan {
   readonly kind: 'roll';
@@ -44,9 +45,13 @@ export function rollPlan(fabric: Fabric, pieces: readonly CutPiece[], work?: num
 
   const scale = commonScale([usableWidth, ...fitting.flatMap(({ width, length }) => [width, length])]);
   const problem = stripProblem(kindsOf(fitting, fabric, scale), 'across', scale.toUnits(usableWidth));
-  const plan = shortestStrips(problem, work);
-  const length = squaring.add(scale.toLength(plan.height));
-  const bound = squaring.add(scale.toLength(plan.bound));
+  const inches = (units: number) => squaring.add(scale.toLength(units));
+  const { sellBy } = fabric;
+  const suffices =
+    sellBy && ((height: number, least: number) => yardageIsProved(inches(height), inches(least), sellBy));
+  const plan = shortestStrips(problem, { work, suffices });
+  const length = inches(plan.height);
+  const bound = inches(plan.bound);
   const longest = cuts.reduce((most, { stripWidth }) => {
     return stripWidth.compare(most) > 0 && stripWidth.compare(usableWidth) > 0 ? stripWidth : most;
   }, ZERO);

@@ -120,7 +120,7 @@ function alone(directions: readonly Direction[]): number {
 
 function bestSheets(directions: readonly Direction[], work?: number): { sheets: Sheet[]; bound: number } {
   const packed = directions.map((direction) =>
-    firstFit(direction, shortestStrips(direction.problem, work).strips),
+    firstFit(direction, shortestStrips(direction.problem, { work }).strips),
   );
   const relaxed = sheetRelaxation(
     directions.map(({ problem, room }) => ({ problem, room })),

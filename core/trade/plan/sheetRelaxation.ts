@@ -9,6 +9,7 @@
  * (Farley's bound, 1990; the name is from memory): the prices divided by max(1, v) are prices that no sheet beats.
  */
 import { WHOLE } from './branching.ts';
+import { ColumnPool } from './columnPool.ts';
 import { type Filling, StripFiller } from './filler.ts';
 import { LinearProgram } from './linearProgram.ts';
 import { greatestCommonDivisor, type StripProblem } from './problem.ts';
@@ -69,14 +70,15 @@ function rounded(programme: SheetProgramme, most: number): SheetColumn[] | undef
 class SheetProgramme {
   readonly #program: LinearProgram;
   readonly #oracles: readonly SheetFiller[];
-  readonly #columns: (SheetColumn | undefined)[] = [];
+  readonly #pool = new ColumnPool(1);
+  readonly #columns: SheetColumn[] = [];
   #demand: number[];
 
   constructor(oracles: readonly SheetFiller[], demand: readonly number[], penalty: number) {
     this.#oracles = oracles;
     this.#demand = [...demand];
-    this.#program = new LinearProgram(penalty);
-    for (const limit of demand) this.#program.addRow({ sense: 'at least', limit }, new Set());
+    this.#program = new LinearProgram(this.#pool, penalty);
+    for (const limit of demand) this.#program.addRow({ of: 'entries', sense: 'at least', limit });
   }
 
   get isMet(): boolean {
@@ -84,10 +86,7 @@ class SheetProgramme {
   }
 
   uses(): (readonly [SheetColumn, number])[] {
-    return this.#program.values().flatMap(([number, times]) => {
-      const column = this.#columns[number];
-      return column ? [[column, times] as const] : [];
-    });
+    return this.#program.values().map(([number, times]) => [this.#columns[number] as SheetColumn, times]);
   }
 
   /** @returns the bound on the number of sheets. */
@@ -127,7 +126,7 @@ class SheetProgramme {
 
   #put(column: SheetColumn): void {
     const made = this.#made(column);
-    const number = this.#program.addColumn(1, [...made.keys()], [...made.values()]);
+    const number = this.#pool.add(1, 0, [...made.keys()], [...made.values()]);
     this.#columns[number] = column;
   }
 }

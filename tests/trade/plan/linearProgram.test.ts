@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ColumnPool } from '../../../core/trade/plan/columnPool.ts';
 import { StripFiller } from '../../../core/trade/plan/filler.ts';
 import { LinearProgram } from '../../../core/trade/plan/linearProgram.ts';
 import { type Kind, stripProblem } from '../../../core/trade/plan/problem.ts';
@@ -7,12 +8,13 @@ import { type Kind, stripProblem } from '../../../core/trade/plan/problem.ts';
 describe('the linear programme', () => {
   it('finds the least cost, and prices whose worth equals it', () => {
     // Least 2x + 3y with x + y ≥ 4, x + 3y ≥ 6, x ≤ 3: the corner x = 3, y = 1.
-    const program = new LinearProgram(1e6);
-    program.addRow({ sense: 'at least', limit: 4 }, new Set());
-    program.addRow({ sense: 'at least', limit: 6 }, new Set());
-    const x = program.addColumn(2, [0, 1], [1, 1]);
-    const y = program.addColumn(3, [0, 1], [1, 3]);
-    program.addRow({ sense: 'at most', limit: 3 }, new Set([x]));
+    const pool = new ColumnPool(1);
+    const program = new LinearProgram(pool, 1e6);
+    program.addRow({ of: 'entries', sense: 'at least', limit: 4 });
+    program.addRow({ of: 'entries', sense: 'at least', limit: 6 });
+    const x = pool.add(2, 0, [0, 1], [1, 1]);
+    const y = pool.add(3, 0, [0, 1], [1, 3]);
+    program.addRow({ of: 'some', has: (column) => column === x, sense: 'at most', limit: 3 });
     program.solve();
     const values = new Map(program.values());
     expect(values.get(x)).toBeCloseTo(3, 9);
@@ -22,13 +24,14 @@ describe('the linear programme', () => {
   });
 
   it('follows a change of its limits, in a copy without touching the original', () => {
-    const program = new LinearProgram(1e6);
-    program.addRow({ sense: 'at least', limit: 4 }, new Set());
-    const x = program.addColumn(2, [0], [1]);
+    const pool = new ColumnPool(1);
+    const program = new LinearProgram(pool, 1e6);
+    program.addRow({ of: 'entries', sense: 'at least', limit: 4 });
+    const x = pool.add(2, 0, [0], [1]);
     program.solve();
     const copy = program.copy();
     copy.setLimits([7]);
-    copy.addRow({ sense: 'at least', limit: 9 }, new Set([x]));
+    copy.addRow({ of: 'some', has: (column) => column === x, sense: 'at least', limit: 9 });
     copy.solve();
     expect(new Map(copy.values()).get(x)).toBeCloseTo(9, 9);
     expect(new Map(program.values()).get(x)).toBeCloseTo(4, 9);
@@ -48,11 +51,13 @@ describe('the linear programme', () => {
     });
     fc.assert(
       fc.property(program, ({ limits, columns }) => {
-        const solved = new LinearProgram(1000);
-        for (const limit of limits) solved.addRow({ sense: 'at least', limit }, new Set());
+        const pool = new ColumnPool(1);
+        const solved = new LinearProgram(pool, 1000);
+        for (const limit of limits) solved.addRow({ of: 'entries', sense: 'at least', limit });
         const numbers = columns.map(({ cost, entries }) =>
-          solved.addColumn(
+          pool.add(
             cost,
+            0,
             limits.map((_, row) => row),
             limits.map((_, row) => entries[row] ?? 0),
           ),
