@@ -224,17 +224,17 @@ export const CODES = {
   },
   'too-few-made': {
     severity: 'error',
-    title: 'Fewer blocks are made than the layout takes',
+    title: 'Fewer blocks or pieces are made than the layout takes',
     meaning: 'The quilt cannot be put together from what is made.',
     example: fence('blocks: { Ripple: { finished: 6", make: 11 } }', 'layout: { grid: 3 x 4 }'),
-    remedy: 'Correct the number of blocks, or the grid.',
+    remedy: 'Correct the number of blocks or pieces, or the layout.',
   },
   'too-many-made': {
     severity: 'warning',
-    title: 'More blocks are made than the layout takes',
-    meaning: 'Blocks are left over, and so is the fabric in them.',
+    title: 'More blocks or pieces are made than the layout takes',
+    meaning: 'Blocks or pieces are left over, and so is the fabric in them.',
     example: fence('blocks: { Ripple: { finished: 6", make: 13 } }', 'layout: { grid: 3 x 4 }'),
-    remedy: 'Correct the number of blocks, or the grid.',
+    remedy: 'Correct the number of blocks or pieces, or the layout.',
   },
   'bad-expression': {
     severity: 'error',

@@ -315,3 +315,35 @@ describe('pieces that a fabric cannot give', () => {
     expect(shown(patternOf(block).ledger, 'fabric.A.squares')).toEqual({ small: '4' });
   });
 });
+
+describe('pieces that the layout also takes', () => {
+  const block = (count: string, from = ', from: C') =>
+    lines(
+      'fabrics: { B: Flint, C: Lichen }',
+      'blocks: { Star: { finished: 12" } }',
+      `pieces: { sash: { cut: 2 1/2" x 12 1/2", count: ${count}${from} } }`,
+      'layout: { grid: 3 x 4, sashing: { finished: 2", from: C, cornerstones: B } }',
+    );
+
+  it('are counted once', () => {
+    // Two uprights in each of four rows and three lying in each of three columns: 17 sashes, three from a strip.
+    expect(working(block('17'), 'fabric.C.cut-length')).toEqual([
+      '6 strips 2½" wide for 17 sashes, 3 from each: 15".',
+    ]);
+  });
+
+  it('must be as many as it takes, with a few to spare', () => {
+    expect(complaints(block('19'))).toEqual([]);
+    expect(complaints(block('12'))).toEqual([
+      ['too-few-made', '12', 'The layout takes 17 sashes, but 12 are cut.'],
+    ]);
+    expect(complaints(block('31', ''))).toEqual([
+      ['too-many-made', '31', 'The layout takes 17 sashes, but 31 are cut.'],
+    ]);
+  });
+
+  it('are others when they come from another fabric or have another size', () => {
+    expect(complaints(block('12', ', from: B'))).toEqual([]);
+    expect(complaints(block('12').replace('12 1/2"', '12"'))).toEqual([]);
+  });
+});

@@ -47,7 +47,7 @@ export function leastLength(usableWidth: Rational, demand: readonly Ways[], atMo
   let enough = scale.toUnits(atMost);
   while (least < enough) {
     const middle = Math.floor((least + enough) / 2);
-    if (cloth.load(middle) > 1) least = middle + 1;
+    if (cloth.load(middle, 1) > 1) least = middle + 1;
     else enough = middle;
   }
   return scale.toLength(least);
@@ -61,63 +61,72 @@ export function leastSheets(width: Rational, length: Rational, demand: readonly 
 }
 
 /** The largest k of the shares; more parts make no difference to quilts. 0 stands for the share by size. */
-const MOST_PARTS = 16;
+const MOST_PARTS = 12;
 /** Far less than one piece, far more than floating-point numbers lose in a sum. */
 const MARGIN = 1e-9;
 
-interface Weighed {
-  readonly count: number;
-  readonly along: number;
-  /** For each k. */
-  readonly shares: readonly number[];
-}
-
-/** All pieces, with their shares of the width. */
+/** All pieces with their shares of the width: numbers one behind the other, for they are gone through many times. */
 class Cloth {
   /** No piece can lie so that all of them are shorter. */
   readonly longest: number;
-  readonly #kinds: readonly (readonly (readonly Weighed[])[])[];
+  readonly #ways: readonly Way[];
 
   constructor(demand: readonly Ways[], toUnits: (length: Rational) => number, width: number) {
-    this.#kinds = demand.map((ways) =>
-      ways.map((way) =>
-        way.map(({ across, along, count }) => ({
-          count,
+    this.#ways = demand.flatMap((ways, kind) =>
+      ways.map((way) => ({
+        kind,
+        lying: way.map(({ across, along, count }) => ({
           along: toUnits(along),
-          shares: sharesOf(toUnits(across), width),
+          shares: sharesOf(toUnits(across), width).map((share) => share * count),
         })),
-      ),
+      })),
     );
-    const shortest = this.#kinds.map((ways) =>
-      Math.min(...ways.map((way) => Math.max(...way.map(({ along }) => along)))),
-    );
-    this.longest = Math.max(0, ...shortest.filter(Number.isFinite));
+    const shortest = new Map<number, number>();
+    for (const { kind, lying } of this.#ways) {
+      const length = Math.max(...lying.map(({ along }) => along));
+      shortest.set(kind, Math.min(length, shortest.get(kind) ?? Number.POSITIVE_INFINITY));
+    }
+    this.longest = Math.max(0, ...shortest.values());
   }
 
-  /** How often a cloth of this length is filled at least. */
-  load(length: number): number {
-    const parts = Array.from({ length: MOST_PARTS + 1 }, (_, k) => k);
-    const lengthwise = this.#kinds.map((ways) =>
-      ways.map((way) => way.map(({ along, count }) => sharesOf(along, length).map((share) => share * count))),
-    );
+  /** How often a cloth of this length is filled at least; any value above `enough` will do. */
+  load(length: number, enough = Number.POSITIVE_INFINITY): number {
+    const known = new Map<number, readonly number[]>();
+    const ways = this.#ways.map(({ kind, lying }) => ({
+      kind,
+      lying: lying.map(({ along, shares }) => {
+        const parts = known.get(along) ?? sharesOf(along, length);
+        known.set(along, parts);
+        return { shares, parts };
+      }),
+    }));
     let most = 0;
-    for (const across of parts)
-      for (const along of parts) {
+    for (let across = 0; across <= MOST_PARTS; across++)
+      for (let along = 0; along <= MOST_PARTS; along++) {
         let sum = 0;
-        for (const [kind, ways] of this.#kinds.entries()) {
-          let least = Number.POSITIVE_INFINITY;
-          for (const [index, way] of ways.entries()) {
-            let asks = 0;
-            for (const [place, { shares }] of way.entries())
-              asks += (shares[across] ?? 0) * (lengthwise[kind]?.[index]?.[place]?.[along] ?? 0);
-            least = Math.min(least, asks);
-          }
-          if (Number.isFinite(least)) sum += least;
+        let open = -1;
+        let least = 0;
+        for (const { kind, lying } of ways) {
+          let asks = 0;
+          for (const { shares, parts } of lying) asks += (shares[across] ?? 0) * (parts[along] ?? 0);
+          if (kind !== open) {
+            sum += least;
+            least = asks;
+            open = kind;
+          } else if (asks < least) least = asks;
         }
-        most = Math.max(most, sum);
+        most = Math.max(most, sum + least);
+        if (most - MARGIN > enough) return most - MARGIN;
       }
     return most - MARGIN;
   }
+}
+
+/** One way in which a kind of piece may lie; the ways of a kind stand one behind the other. */
+interface Way {
+  readonly kind: number;
+  /** `shares` of the width for each k, of all copies together. */
+  readonly lying: readonly { readonly along: number; readonly shares: readonly number[] }[];
 }
 
 /**

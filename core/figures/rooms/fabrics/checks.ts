@@ -1,4 +1,4 @@
-/** Pieces that their fabric cannot give. */
+/** Pieces that their fabric cannot give, and pieces that are cut in another number than the layout takes. */
 import type { Pattern } from '../../../block/pattern.ts';
 import type { Size } from '../../../block/values/perSize.ts';
 import { type CutPiece, extent, type Fabric } from '../../../trade/plan/fabric.ts';
@@ -11,14 +11,16 @@ import { type CutLine, misfitOf } from './cutLine.ts';
 import { fabricOf, linesOf } from './cuts.ts';
 import { across } from './setting.ts';
 import { type Source, sourcesOf } from './sources.ts';
+import { checkStandIns } from './standIns.ts';
 
 export function checkCuts(pattern: Pattern, ledger: Ledger): Objection[] {
   const { all } = sourcesOf(pattern);
   const found = pattern.sizes.flatMap((size) => {
     const at = Derivation.reading(pattern, size, ledger);
-    return all.flatMap((source) =>
+    const cuts = all.flatMap((source) =>
       [...new Set(source.fabrics)].flatMap((label) => objections(at, pattern, size, source, label)),
     );
+    return [...cuts, ...checkStandIns(pattern, at)];
   });
   return [...new Map(found.map((one) => [`${one.code} ${one.path.join('\u0000')}`, one])).values()];
 }

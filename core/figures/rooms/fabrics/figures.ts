@@ -15,8 +15,10 @@ import { allStrips, lineStep, longestAlong } from './words.ts';
 /** Fabric by the yard: how long a piece is cut, and how much is bought. */
 export function rollFigures(label: string, sources: Sources): Definition[] {
   const length = (at: Derivation) => {
-    const list = cuttingList(at, sources, label);
-    return list && fits(list) ? fabricLength(at, list, sources) : undefined;
+    return at.once(`the length of ${label}`, (inner) => {
+      const list = cuttingList(inner, sources, label);
+      return list && fits(list) ? fabricLength(inner, list, sources) : undefined;
+    });
   };
   return [
     {

@@ -5,6 +5,7 @@ import type { Derivation } from '../../derivation.ts';
 import { blocksMade, isUnit, requirementOf } from '../parts.ts';
 import { type CutLine, cutLength, pieceLine } from './cutLine.ts';
 import type { Source } from './sources.ts';
+import { standsFor } from './standIns.ts';
 
 /** What the units of one part of a block take of a fabric. */
 export function unitLines(
@@ -53,6 +54,8 @@ export function ownPieceLines(at: Derivation, source: Source, fabric: Fabric): C
   const piece = at.entries.pieces?.[name];
   const size = piece && sizeOf(at, piece);
   if (!size || !piece.count) return undefined;
+  // Counted with the layout, where that names its fabric.
+  if (standsFor(at, name)?.fabric !== undefined) return [];
   const count = Number(piece.count.valueOf());
   const run = piece.along === undefined ? {} : { lengthwise: piece.along === 'length' };
   const path = [...source.path, piece.cut ? 'cut' : 'finished'];
