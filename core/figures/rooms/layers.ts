@@ -100,7 +100,7 @@ const yardage: Definition = {
   kind: 'yardage',
   rule: 'at least',
   derive: (at): Derived | undefined => {
-    const cut = cutOf(at);
+    const cut = backingOf(at);
     const plan = chosenPlan(at);
     if (!cut || !plan) return undefined;
     const { show } = at;
@@ -128,7 +128,8 @@ function explain(at: Derivation, plan: PanelPlan): { steps: string[]; because: s
   return { steps: [sentence(because)], because };
 }
 
-function cutOf(at: Derivation): Backing | undefined {
+/** The backing with its seams either way. */
+export function backingOf(at: Derivation): Backing | undefined {
   return at.once('backing', planBacking);
 }
 
@@ -143,8 +144,8 @@ function planBacking(at: Derivation): Backing | undefined {
   });
 }
 
-function chosenPlan(at: Derivation): PanelPlan | undefined {
-  const cut = cutOf(at);
+export function chosenPlan(at: Derivation): PanelPlan | undefined {
+  const cut = backingOf(at);
   const stated = at.entries.backing?.seams;
   return cut && (stated ? cut[stated] : cut.best);
 }
@@ -153,6 +154,6 @@ function topSide(at: Derivation, side: 'width' | 'length'): FigureValue | undefi
   return at.figure(`finished.${side}`);
 }
 
-function overhangOf(at: Derivation, layer: Layer): Rational {
+export function overhangOf(at: Derivation, layer: Layer): Rational {
   return at.entries[layer]?.overhang?.inches ?? at.house.overhang;
 }
