@@ -56,7 +56,10 @@ export function commonScale(lengths: readonly Rational[]): Scale {
   };
 }
 
-/** Pieces of the same size that may lie the same ways, taken together; pieces with count 0 are left out. */
+/**
+ * Pieces of the same size that may lie the same ways, taken together; pieces with count 0 are left out. The kinds
+ * are sorted by size, so that the plan does not depend on the order of the list.
+ */
 export function kindsOf(pieces: readonly CutPiece[], fabric: Fabric, scale: Scale): Kind[] {
   const kinds = new Map<string, Kind>();
   for (const piece of pieces) {
@@ -73,7 +76,9 @@ export function kindsOf(pieces: readonly CutPiece[], fabric: Fabric, scale: Scal
       pieces: [...(known?.pieces ?? []), piece],
     });
   }
-  return [...kinds.values()];
+  return [...kinds.values()].sort(
+    (a, b) => a.width - b.width || a.length - b.length || (a.runs.join() < b.runs.join() ? -1 : 1),
+  );
 }
 
 /** All placements of the kinds in strips of a length; `tallest` is the widest strip that can be cut. */

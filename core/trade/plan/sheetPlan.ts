@@ -16,6 +16,7 @@ import {
 } from './problem.ts';
 import { shortestStrips } from './search.ts';
 import { type SheetColumn, sheetRelaxation } from './sheetRelaxation.ts';
+import { type TriedSheet, trySheets } from './sheetSearch.ts';
 import { gathered, namedStrips, PieceStore, type PlannedStrip, stripKey } from './strips.ts';
 
 export interface PlannedSheet {
@@ -42,6 +43,9 @@ export interface SheetPlan {
   readonly anyWayBound: number;
 }
 
+/** Places tried to close the gap: some ten milliseconds. */
+const MOST_TRIES = 20_000;
+
 /** One way to cut a sheet into strips. */
 interface Direction {
   readonly run: StripRun;
@@ -61,7 +65,7 @@ interface Sheet {
  *
  * The plan is the best of three: the shortest strips (see `search.ts`) in either direction, packed into sheets
  * first fit, highest first; and the rounded plan of the linear relaxation over whole sheets, whose value also is
- * the bound. Squaring is not taken off: the sizes of sheets are usable sizes.
+ * a bound. Where that leaves a gap all ways are tried (see `sheetSearch.ts`), which settles short lists. Squaring is not taken off: the sizes of sheets are usable sizes.
  *
  * @throws RangeError for fabric by the yard.
  */
@@ -77,9 +81,8 @@ export function sheetPlan(fabric: Fabric, pieces: readonly CutPiece[], work?: nu
   const lengths = fitting.flatMap(({ width, length }) => [width, length]);
   const scale = commonScale([stock.width, stock.length, ...lengths]);
   const directions = directionsOf(fitting, fabric, scale, stock);
-  const best = bestSheets(directions, work);
   const area = sheetsByArea(fitting, stock.width, stock.length);
-  const bound = Math.min(best.sheets.length, Math.max(area, best.bound));
+  const { sheets, bound } = bestSheets(directions, area, work);
   return {
     kind: 'sheets',
     name: stock.name,
@@ -87,9 +90,9 @@ export function sheetPlan(fabric: Fabric, pieces: readonly CutPiece[], work?: nu
     length: stock.length,
     misfits,
     plain: fitting.reduce((sum, piece) => sum + alone(directionsOf([piece], fabric, scale, stock)), 0),
-    best: { sheets: named(best.sheets, directions, scale), count: best.sheets.length },
+    best: { sheets: named(sheets, directions, scale), count: sheets.length },
     bound,
-    gap: best.sheets.length - bound,
+    gap: sheets.length - bound,
     anyWayBound: area,
   };
 }
@@ -118,20 +121,38 @@ function alone(directions: readonly Direction[]): number {
   return Math.min(...counts);
 }
 
-function bestSheets(directions: readonly Direction[], work?: number): { sheets: Sheet[]; bound: number } {
-  const packed = directions.map((direction) =>
-    firstFit(direction, shortestStrips(direction.problem, { work }).strips),
-  );
-  const relaxed = sheetRelaxation(
-    directions.map(({ problem, room }) => ({ problem, room })),
-    Math.min(...packed.map((sheets) => sheets.length)),
-  );
-  const rounded = relaxed.rounded?.map((column) => sheetOf(column, directions));
-  const plans = [...packed, ...(rounded ? [trimmedSheets(rounded)] : [])];
-  return {
-    sheets: plans.reduce((best, plan) => (plan.length < best.length ? plan : best)),
-    bound: relaxed.bound,
-  };
+function bestSheets(
+  directions: readonly Direction[],
+  area: number,
+  work?: number,
+): { sheets: readonly Sheet[]; bound: number } {
+  const plans: Sheet[][] = [];
+  const fewest = () => plans.reduce((best, plan) => (plan.length < best.length ? plan : best));
+  for (const direction of directions) {
+    plans.push(firstFit(direction, shortestStrips(direction.problem, { work }).strips));
+    if (fewest().length <= area) return { sheets: fewest(), bound: area };
+  }
+  const relaxed = sheetRelaxation(directions, fewest().length);
+  if (relaxed.rounded)
+    plans.push(trimmedSheets(relaxed.rounded.map((column) => sheetOf(column, directions))));
+  let bound = Math.max(area, relaxed.bound);
+  const tries = Math.min(MOST_TRIES, work ?? MOST_TRIES);
+  while (bound < fewest().length) {
+    const trial = trySheets(directions, bound, tries);
+    if (trial === 'undecided') break;
+    if (trial === 'none') bound++;
+    else plans.push(trial.map((sheet) => triedSheet(sheet, directions)));
+  }
+  return { sheets: fewest(), bound: Math.min(bound, fewest().length) };
+}
+
+function triedSheet({ direction, strips }: TriedSheet, directions: readonly Direction[]): Sheet {
+  const counted = strips.map(({ placements }) => {
+    const strip = new Map<number, number>();
+    for (const index of placements) strip.set(index, (strip.get(index) ?? 0) + 1);
+    return strip;
+  });
+  return { direction: directions[direction] as Direction, strips: counted };
 }
 
 function firstFit(direction: Direction, strips: readonly Strip[]): Sheet[] {
