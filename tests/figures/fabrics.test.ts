@@ -128,7 +128,7 @@ describe('the working', () => {
       '1 strip 3" wide for 10 “small”, 13 from each: 3".',
       'Together they take 93".',
       '93", rounded up to the next ⅛ yd, is 2⅝ yd.',
-      'Cut more closely, with smaller pieces from the ends of wider strips, it could be done with 90".',
+      'Cut more closely, with smaller pieces from what larger ones leave, it could be done with 90".',
     ]);
     // So nobody who plans that well is called short, nor who cuts no strip for the small pieces.
     expect(stated(block, '2 1/2 yd <!-- = fabric.A.yardage -->')).toEqual([]);

@@ -33,6 +33,15 @@ describe('a random pattern without contradictions', () => {
     });
   });
 
+  it('never proves that more is needed than is counted plainly', () => {
+    holds((pattern) => {
+      const { ledger } = patternOf(blockOf(pattern));
+      for (const id of ledger.ids)
+        for (const { need, least } of ledger.figure(id)?.values.values() ?? [])
+          if (least) expect(Real.of(least).compare(need), id).toBeLessThanOrEqual(0);
+    });
+  });
+
   it('names as inputs only places at which the author wrote something', () => {
     holds((pattern) => {
       const block = blockOf(pattern);

@@ -94,7 +94,7 @@ function closerPlan({ show }: Derivation, { fabric, lines }: CuttingList, need: 
   if (pieces.reduce((sum, { count }) => sum + count, 0) > MOST_PIECES) return [];
   const plan = keptPlan(fabric, pieces);
   if (plan.kind !== 'roll' || plan.best.length.compare(need) >= 0) return [];
-  const more = lines.length > 1 ? ', with smaller pieces from the ends of wider strips' : '';
+  const more = lines.length > 1 ? ', with smaller pieces from what larger ones leave' : '';
   return [`Cut more closely${more}, it could be done with ${show.length(plan.best.length)}.`];
 }
 
