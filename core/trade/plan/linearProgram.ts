@@ -95,6 +95,7 @@ export class LinearProgram {
     this.#duals = from.#duals.slice();
     this.#direction = new Float64Array(from.#rows.length);
     this.#pivots = from.#pivots;
+    this.steps = 4 * from.#rows.length ** 2;
   }
 
   #refresh(): void {
@@ -262,6 +263,7 @@ export class LinearProgram {
       if (row.of !== 'some' || weight === 0) return;
       for (let column = 0; column < size; column++)
         if (row.has(column)) sums[column] = (sums[column] as number) + weight;
+      this.steps += 6 * size;
     });
     this.steps += 2 * entryRow.length + size;
     return sums;

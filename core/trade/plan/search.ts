@@ -132,9 +132,8 @@ class Search {
     const [best, { sums, heights }] = [this.#best, this.#model];
     this.nodes++;
     const relaxation = node.relaxation();
-    const before = relaxation.steps;
     const relaxed = relaxation.solve(sums.below(best.height) + WHOLE, node.bound);
-    best.steps += relaxation.steps - before;
+    best.steps += relaxation.steps;
     node.learn(Math.min(relaxed, best.height));
     const bound = Math.max(node.bound, sums.from(relaxed));
     if (bound >= best.height) return;

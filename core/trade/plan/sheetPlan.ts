@@ -43,6 +43,8 @@ export interface SheetPlan {
   readonly anyWayBound: number;
 }
 
+/** Elementary steps for the strips of each direction, which are only where the plan of the sheets begins. */
+const STRIP_WORK = 3_000_000;
 /** Places tried to close the gap: some ten milliseconds. */
 const MOST_TRIES = 20_000;
 
@@ -129,7 +131,7 @@ function bestSheets(
   const plans: Sheet[][] = [];
   const fewest = () => plans.reduce((best, plan) => (plan.length < best.length ? plan : best));
   for (const direction of directions) {
-    plans.push(firstFit(direction, shortestStrips(direction.problem, { work }).strips));
+    plans.push(firstFit(direction, shortestStrips(direction.problem, { work: work ?? STRIP_WORK }).strips));
     if (fewest().length <= area) return { sheets: fewest(), bound: area };
   }
   const relaxed = sheetRelaxation(directions, fewest().length);
