@@ -34,7 +34,7 @@ export class Incumbent {
   /** Adds to some strips greedy ones for what is still wanted, and keeps the plan if it is shorter. */
   complete(taken: readonly Strip[], wanted: readonly number[]): void {
     const plan = trimmed(this.problem, this.demand, [...taken, ...greedyStrips(this.problem, wanted)]);
-    this.steps += 6 * plan.length * wanted.length;
+    this.steps += 12 * plan.length * wanted.length;
     const height = this.measure(plan);
     if (height < this.#height) [this.#strips, this.#height] = [plan, height];
   }
