@@ -68,7 +68,8 @@ interface Sheet {
  * The plan is the best of three: the shortest strips (see `search.ts`) in either direction, packed into sheets
  * first fit, highest first; and the rounded plan of the linear relaxation over whole sheets, whose value also is
  * a bound. Where that leaves a gap all ways are tried (see `sheetSearch.ts`), which settles short lists: a few
- * pieces always, three kinds nearly always, eight kinds in two of three lists; else the gap is one sheet or two. Squaring is not taken off: the sizes of sheets are usable sizes.
+ * pieces always, three kinds nearly always, eight kinds in two of three lists; else the gap is one sheet or two.
+ * Squaring is not taken off: the sizes of sheets are usable sizes.
  *
  * @throws RangeError for fabric by the yard.
  */
