@@ -35,6 +35,8 @@ export interface Definition {
   readonly title: string;
   readonly kind: FigureKind;
   readonly rule: FigureRule;
+  /** See `Figure.isCut`. */
+  readonly isCut?: boolean;
   /** `undefined` when the pattern does not say enough for this size. */
   derive(at: Derivation): Derived | undefined;
 }

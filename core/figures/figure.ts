@@ -49,6 +49,8 @@ export interface Figure {
   readonly title: string;
   readonly kind: FigureKind;
   readonly rule: FigureRule;
+  /** Whether fabric is cut to just this length, so that it is never told in whole inches only. */
+  readonly isCut?: boolean;
   /** By name of the size, in the order of the pattern's sizes; a size whose value cannot be computed is left out. */
   readonly values: ReadonlyMap<string, FigureValue>;
 }

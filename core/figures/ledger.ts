@@ -114,8 +114,8 @@ class PatternLedger implements Ledger {
       values.set(size.name, derived.value);
     }
     if (values.size === 0) return undefined;
-    const { id, title, rule } = definition;
-    return { id, title, kind, rule, values };
+    const { id, title, rule, isCut = false } = definition;
+    return { id, title, kind, rule, isCut, values };
   }
 
   #derive(definition: Definition, size: Size): { value: FigureValue; kind: FigureKind } | undefined {

@@ -40,15 +40,33 @@ export function unitOf(stated: Stated, kind: Exclude<FigureKind, 'count'>, house
   return kind === 'yardage' ? 'yd' : 'in';
 }
 
-type Ruled = Pick<Figure, 'kind' | 'rule'>;
+type Ruled = Pick<Figure, 'kind' | 'rule' | 'isCut'>;
 
 function agrees(amount: Rational, stated: Stated, figure: Ruled, value: FigureValue, house: House): boolean {
   if (amount.equals(value.shown) || (value.need.exact && amount.equals(value.need.exact))) return true;
   if (figure.kind === 'count') return false;
   const safely = value.round === 'up' ? roundUp : roundDown;
+  if (isWhole(amount, stated, figure, value, house)) return true;
   return steps(stated, figure.kind, figure.rule, value, house).some(
     (step) => amount.equals(roundNearest(value.need, step)) || amount.equals(safely(value.need, step)),
   );
+}
+
+/**
+ * Whether an irrational length is told in whole inches, or whole centimetres, of two digits or more: the edge of a
+ * 24" circle is "about 75 inches". A requirement is rounded up, what something gives down, anything else to the
+ * nearest. What is cut by this length is not told so coarsely.
+ */
+function isWhole(amount: Rational, stated: Stated, figure: Ruled, value: FigureValue, house: House): boolean {
+  if (figure.kind !== 'length' || figure.isCut || value.need.exact) return false;
+  const unit = house.system === 'inch' ? 'in' : 'cm';
+  if (unitOf(stated, figure.kind, house) !== unit) return false;
+  if (stated.written.notation.numeral.form === 'decimal' && stated.written.notation.numeral.places > 0)
+    return false;
+  if (stated.value.d !== 1n || stated.value.compare(10) < 0) return false;
+  const safely = value.round === 'up' ? roundUp : roundDown;
+  const round = figure.rule === 'exact' && value.round === 'up' ? roundNearest : safely;
+  return amount.equals(round(value.need, INCHES_PER[unit]));
 }
 
 /**

@@ -11,6 +11,7 @@ import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
 import { aroundEdge } from './aroundEdge.ts';
 import { square, tooSmallByArea, tubeOf, whatSquareGives } from './biasSquare.ts';
+import { grainOf } from './grain.ts';
 import { usableWidth } from './usableWidth.ts';
 
 export const bindingRoom: Room = {
@@ -64,7 +65,8 @@ const strips: Definition = {
   title: 'The number of binding strips',
   kind: 'count',
   rule: 'at least',
-  derive: (at) => (grain(at) === 'bias' ? biasStripCount(at) : straightStripCount(at)),
+  derive: (at) =>
+    grainOf(at, at.entries.binding?.grain) === 'bias' ? biasStripCount(at) : straightStripCount(at),
 };
 
 const yardage: Definition = {
@@ -176,7 +178,7 @@ function cutBiasSingly(at: Derivation) {
 /** The length of fabric that the binding takes, and why. */
 function fabricLength(at: Derivation): { length: Rational; because: string } | undefined {
   const { show } = at;
-  if (grain(at) === 'straight') {
+  if (grainOf(at, at.entries.binding?.grain) === 'straight') {
     const cut = straightCut(at);
     if (!cut) return undefined;
     const because = `${counted(cut.pieces, 'strip')} × ${show.length(cut.strip)} = ${show.length(cut.fabricLength)}`;
@@ -192,14 +194,6 @@ function fabricLength(at: Derivation): { length: Rational; because: string } | u
   const tube = tubeOf(at);
   if (!tube || tube.side.compare(usableWidth(at, at.entries.binding?.from)) > 0) return undefined;
   return { length: tube.side, because: `the bias square is ${show.length(tube.side)}` };
-}
-
-/** Left out, the grain is what the edge asks for. */
-function grain(at: Derivation): 'straight' | 'bias' {
-  const stated = at.entries.binding?.grain;
-  if (stated) return stated;
-  const edge = at.entries.finished?.edge;
-  return !edge || grainSuits('straight', edge) ? 'straight' : 'bias';
 }
 
 function cutAs(pattern: Pattern): 'straight' | 'strips' | 'one square' {

@@ -76,6 +76,7 @@ function pieces(index: number, mitred: boolean): Definition[] {
       title: `The cut length of the sides of ${name}`,
       kind: 'length',
       rule,
+      isCut: true,
       derive: (at) => own(at, index, (found) => cutLength(at, found, 'sides', found.sides.finished.length)),
     },
     {
@@ -83,6 +84,7 @@ function pieces(index: number, mitred: boolean): Definition[] {
       title: `The cut length of the top and bottom of ${name}`,
       kind: 'length',
       rule,
+      isCut: true,
       derive: (at) =>
         own(at, index, (found) => cutLength(at, found, 'top and bottom', found.ends.finished.length)),
     },

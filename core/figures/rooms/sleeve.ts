@@ -59,6 +59,7 @@ const cutLength: Definition = {
   title: 'The cut length of the sleeve',
   kind: 'length',
   rule: 'exact',
+  isCut: true,
   derive: (at) => {
     const cut = cutOf(at);
     if (!cut) return undefined;

@@ -7,6 +7,7 @@ import { joinPieces, lostPerJoin } from '../../../trade/joining.ts';
 import type { Lying } from '../../../trade/plan/anyWay.ts';
 import type { Fabric } from '../../../trade/plan/fabric.ts';
 import type { Derivation } from '../../derivation.ts';
+import { tubeOf } from '../biasSquare.ts';
 import { grainOf } from '../grain.ts';
 import { type CutLine, cutLength, joinedLine, pieceLine } from './cutLine.ts';
 import { across } from './setting.ts';
@@ -17,9 +18,9 @@ export function bindingLines(at: Derivation, fabric: Fabric): Lines {
   const { binding } = at.entries;
   const what = 'the binding';
   const path = ['binding', 'strip'];
-  const square = at.figure('binding.square');
-  if (square) {
-    const side = square.shown;
+  if (at.figure('binding.square')) {
+    const side = tubeOf(at)?.side;
+    if (!side) return undefined;
     const line = pieceLine(what, path, { width: side, length: side, count: 1 }, fabric);
     return [{ ...line, strips: { kind: 'square', count: 1, size: side, length: side } }];
   }
