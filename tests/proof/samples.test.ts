@@ -21,11 +21,23 @@ const MISTAKES: readonly [code: string, line: string, wrong: string, right: stri
   ['short-figure', '<!-- = binding.strips @ twin', '324"', '336"'],
 ];
 
+/** What the patterns print and nothing in their blocks fixes, in reading order. */
+const UNFIXED: readonly [name: string, numbers: readonly string[]][] = [
+  // Two sides, two of top and bottom, for both borders; and how far the sleeve stays away from the edge.
+  ['gull-wing-wall-quilt.md', ['two', 'two', 'two', 'two', '1"']],
+];
+
 describe('the sample line', () => {
   it.each(clean)('has no finding in %s, and most of its numbers are verified', (name) => {
     const { findings, coverage } = proofread({ source: read(name) });
     expect(findings).toEqual([]);
     expect(coverage.verified).toBeGreaterThan(coverage.unaccounted);
+  });
+
+  it.each(UNFIXED)('leaves no number of %s unchecked that its block fixes', (name, numbers) => {
+    const { accounts } = proofread({ source: read(name) });
+    const unchecked = accounts.filter(({ kind }) => kind === 'unaccounted');
+    expect(unchecked.map(({ number }) => number.text)).toEqual(numbers);
   });
 
   const flawed = read('before-proofreading/long-ferry-throw.md');
