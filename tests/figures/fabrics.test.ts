@@ -316,6 +316,22 @@ describe('pieces that a fabric cannot give', () => {
   });
 });
 
+describe('a bias square that the block states larger than the least', () => {
+  it('counts in its fabric as it counts in the binding', () => {
+    // By the published yield of The Button Ship's tube (2014) 98" need 17" at least; the pattern cuts 20".
+    const block = lines(
+      'fabrics: { A: Chalk }',
+      'finished: measured 86"',
+      'binding: { from: A, strip: 2 1/4", grain: bias, cut as: one square }',
+      'states: { binding.square: 20" }',
+    );
+    expect(value(block, 'binding.square')).toBe('17"');
+    expect(value(block, 'fabric.A.cut-length')).toBe('20"');
+    expect([value(block, 'binding.yardage'), value(block, 'fabric.A.yardage')]).toEqual(['⅝ yd', '⅝ yd']);
+    expect(value(block.replace('20"', '15"'), 'fabric.A.cut-length')).toBe('17"');
+  });
+});
+
 describe('pieces that the layout also takes', () => {
   const block = (count: string, from = ', from: C') =>
     lines(

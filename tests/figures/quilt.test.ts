@@ -147,6 +147,19 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     ['too-many-made', '13', 'The layout takes 12 blocks, but 13 are made: 3 across × 4 down = 12 blocks.'],
   ],
   [
+    'too many blocks for the layout already, before those that do not say how many they are',
+    'blocks: { Ripple: { finished: 6", make: 13 }, Shore: { finished: 6" } }\nlayout: { grid: 3 x 4 }',
+    [
+      'too-many-made',
+      '13',
+      'The layout takes 12 blocks, but 13 are made, even without any “Shore”: 3 across × 4 down = 12 blocks.',
+    ],
+  ],
+  [
+    'as many blocks as the layout takes, beside others that do not say how many they are',
+    'blocks: { Ripple: { finished: 6", make: 12 }, Shore: { finished: 6" } }\nlayout: { grid: 3 x 4 }',
+  ],
+  [
     'a kind of unit that no one knows',
     'blocks: { Ripple: { finished: 6", make: 4, of: [{ unit: flying geeze, finished: 6" x 3", count: 2 }] } }',
     [

@@ -26,6 +26,20 @@ const METRIC = fence(
   'figures: { side: 14" }',
 );
 
+const CIRCLE = fence(
+  'finished: circle 24"',
+  'binding: { strip: 2 1/4", grain: bias }',
+  'piping: { cord: 1/4" }',
+  'house: { joining allowance: 11" }',
+  'states: { binding.square: 16" }',
+);
+const ON_POINT = fence(
+  'blocks: { Ripple: { finished: 12" } }',
+  'layout: { set: on point, grid: 2 x 2 }',
+  'borders: [{ finished: 2" }]',
+  'figures: { bow: sqrt(20) * 1" }',
+);
+
 /** `[the text, what the number is called]`. */
 type Case = readonly [text: string, kind: string];
 
@@ -75,6 +89,18 @@ describe('a stated length is right', () => {
     ['1⅝ yd <!-- = finished.edge -->', 'converted, to the nearest eighth of a yard'],
     ['14" <!-- = side -->', 'exactly, in the other system'],
   ];
+  const whole: readonly Case[] = [
+    ['75" <!-- = finished.edge -->', 'to the nearest whole inch: 75.398"'],
+    ['75 in. <!-- = finished.edge -->', 'to the nearest whole inch'],
+    ['seventy-five inches <!-- = finished.edge -->', 'to the nearest whole inch, in words'],
+    ['87" <!-- = piping.length -->', 'a requirement of 86.398", up to the whole inch'],
+    ['87" <!-- = binding.yield -->', 'what something gives, 87.681", down to the whole inch'],
+    ['38" <!-- = finished.width -->', 'a side of 37.941", to the nearest whole inch'],
+  ];
+  it.each(whole)('in a whole number of inches, %s: %s', (text) => {
+    expect(verdicts(text.includes('width') ? ON_POINT : CIRCLE, text)).toEqual(['verified']);
+  });
+
   it.each(metric)('in a metric pattern, %s: %s', (text) => {
     expect(verdicts(METRIC, text)).toEqual(['verified']);
   });
@@ -99,6 +125,21 @@ describe('a stated length is wrong', () => {
   it.each(wrong)('%s is %s, and should be %s', (text, kind, expected) => {
     const [account] = proofread({ source: INCHES + text }).accounts;
     expect([account?.kind, account?.expected]).toEqual([kind, expected]);
+  });
+});
+
+describe('a whole number of inches for a length that no ruler shows is not right', () => {
+  const wrong: readonly [text: string, kind: string, why: string][] = [
+    ['76" <!-- = finished.edge -->', 'wrong', '75.398" is nearer to 75"'],
+    ['76.0" <!-- = finished.edge -->', 'wrong', 'nor with a decimal place'],
+    ['86" <!-- = piping.length -->', 'short', 'a requirement of 86.398" is not rounded down'],
+    ['88" <!-- = binding.yield -->', 'wrong', 'a yield of 87.681" is not rounded up'],
+    ['38" <!-- = border.1.top -->', 'wrong', 'a border of 38.441" is cut to this length'],
+    ['4" <!-- = bow -->', 'wrong', 'of 4.472" a whole inch is a ninth'],
+  ];
+  it.each(wrong)('%s is %s: %s', (text, kind) => {
+    const head = /border|bow/.test(text) ? ON_POINT : CIRCLE;
+    expect(verdicts(head, text)).toEqual([kind]);
   });
 });
 

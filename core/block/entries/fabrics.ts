@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { many } from '../entry.ts';
+import { choice } from '../values/choice.ts';
 import { fabricForm } from '../values/fabricForm.ts';
 import { length } from '../values/length.ts';
 import { forward, text } from '../values/schema.ts';
@@ -12,6 +13,11 @@ const full = z.strictObject({
   'cut from': fabricForm
     .optional()
     .describe('How the fabric is bought: yardage, fat quarters, precut strips.'),
+  directional: choice('yes', 'no')
+    .optional()
+    .describe(
+      'Whether its print has an up and a down, so that pieces are cut with their length along the selvage.',
+    ),
 });
 
 export type Fabric = z.infer<typeof full>;

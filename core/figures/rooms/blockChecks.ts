@@ -2,7 +2,7 @@
 import type { Pattern } from '../../block/pattern.ts';
 import type { BlockPath } from '../../block/place.ts';
 import { listed } from '../../block/words.ts';
-import { rational } from '../../quantity/rational.ts';
+import { type Rational, rational } from '../../quantity/rational.ts';
 import { unitMethod } from '../../trade/units/kinds.ts';
 import type { Objection } from '../definition.ts';
 import { Derivation } from '../derivation.ts';
@@ -84,14 +84,17 @@ function countObjections(pattern: Pattern, ledger: Ledger): Objection[] {
     const made = blocks.map(
       ([name]) => ledger.figure(`block.${name}.count`)?.values.get(size.name)?.need.exact,
     );
-    const total = made.reduce((a, b) => a && b && a.add(b), rational(0));
-    if (!laid || !total || total.equals(laid.count)) continue;
-    const [first] = blocks;
     const stated = blocks.find(([, { make }]) => make);
-    if (!first || !stated) continue;
+    if (!laid || !stated) continue;
+    const total = made.reduce<Rational>((a, b) => (b ? a.add(b) : a), rational(0));
+    const silent = blocks.filter((_, index) => !made[index]).map(([name]) => `“${name}”`);
+    // However few are made of the blocks that do not say: too many stay too many.
+    const isOff = silent.length > 0 ? total.compare(laid.count) > 0 : !total.equals(laid.count);
+    if (!isOff) continue;
+    const without = silent.length > 0 ? `, even without any ${listed(silent, 'or')}` : '';
     const forSize = size.name === '' ? '' : ` for the size “${size.name}”`;
     const short = total.compare(laid.count) < 0;
-    const message = `The layout takes ${laid.count} blocks${forSize}, but ${total.toString()} ${total.equals(1) ? 'is' : 'are'} made: ${laid.because}.`;
+    const message = `The layout takes ${laid.count} blocks${forSize}, but ${total.toString()} ${total.equals(1) ? 'is' : 'are'} made${without}: ${laid.because}.`;
     const path = ['blocks', stated[0], 'make', ...(stated[1].make?.pathAt(size) ?? [])];
     return [{ code: short ? 'too-few-made' : 'too-many-made', path, message }];
   }

@@ -11,7 +11,7 @@ import { counted, sentence } from '../sentence.ts';
 import { perBlock, spareCount } from './blocks.ts';
 import { isUnit, partsOf } from './parts.ts';
 import { bothSides } from './sizes.ts';
-import { usableWidth } from './usableWidth.ts';
+import { isDirectional, usableWidth } from './usableWidth.ts';
 
 export const piecesRoom: Room = {
   define: (pattern) => piecesOf(pattern).flatMap(pieceFigures),
@@ -134,7 +134,7 @@ function pieceFigures(piece: PatternPiece): Definition[] {
       derive: (at) => {
         const found = fromStrips(at, piece);
         if (!found) return undefined;
-        const because = `a strip of ${at.show.length(found.usable)} gives ${found.perStrip} of ${at.show.length(found.length)}`;
+        const because = `a strip of ${at.show.length(found.usable)} gives ${found.perStrip} of ${at.show.length(found.span)}`;
         return { need: Real.of(found.perStrip), steps: [sentence(because)], because };
       },
     },
@@ -184,12 +184,17 @@ function cutSide(at: Derivation, piece: PatternPiece, side: 'width' | 'length'):
   return { need: Real.of(sides[side]), steps: [sentence(because)], because };
 }
 
-/** How many pieces a strip across the fabric gives, when the strip is as wide as the piece. */
+/**
+ * How many pieces a strip across the fabric gives, when the strip is as wide as the piece; of a directional fabric,
+ * when it is as wide as the piece is long.
+ */
 function fromStrips(at: Derivation, piece: PatternPiece) {
   const sides = cutSides(at, piece);
   const entry = piece.entry(at);
   if (!sides || !entry || entry.along === 'length') return undefined;
   const usable = usableWidth(at, entry.from);
-  const perStrip = Number(floor(usable.div(sides.length)));
-  return perStrip > 0 ? { usable, length: sides.length, perStrip } : undefined;
+  const stands = entry.along === undefined && isDirectional(at, entry.from);
+  const span = stands ? sides.width : sides.length;
+  const perStrip = Number(floor(usable.div(span)));
+  return perStrip > 0 ? { usable, span, perStrip } : undefined;
 }

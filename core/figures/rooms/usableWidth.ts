@@ -20,6 +20,14 @@ export function usableWidth(at: Derivation, from: FabricLabel | undefined): Rati
   return stock.kind === 'roll' ? stock.usableWidth : stock.width;
 }
 
+/**
+ * Whether the print of a fabric has an up and a down. Pieces stand on it as they are written, width across the fabric
+ * and length along the selvage.
+ */
+export function isDirectional(at: Derivation, from: FabricLabel | undefined): boolean {
+  return (from && at.entries.fabrics?.[from.label]?.directional) === 'yes';
+}
+
 /** What a fabric is cut from: by the yard unless it says otherwise. */
 export function stockOf(at: Derivation, from: FabricLabel | undefined): Stock {
   const fabric = from && at.entries.fabrics?.[from.label];

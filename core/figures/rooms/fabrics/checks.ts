@@ -2,7 +2,7 @@
 import type { Pattern } from '../../../block/pattern.ts';
 import type { Size } from '../../../block/values/perSize.ts';
 import { type CutPiece, extent, type Fabric } from '../../../trade/plan/fabric.ts';
-import type { Misfit } from '../../../trade/plan/problem.ts';
+import { type Misfit, misfit } from '../../../trade/plan/problem.ts';
 import type { Objection } from '../../definition.ts';
 import { Derivation } from '../../derivation.ts';
 import type { Ledger } from '../../ledger.ts';
@@ -62,13 +62,15 @@ function refusal(
   fabric: Fabric,
   label: string,
 ): Pick<Objection, 'code' | 'message'> {
+  const turned = fabric.directional && !misfit(piece, { ...fabric, directional: false });
   if (fabric.stock.kind === 'sheets') {
-    const message = `A ${fabric.stock.name} of ${show.size(fabric.stock)} is too small for a piece of ${show.size(piece)}.`;
+    const whose = turned ? ' whose print has a direction' : '';
+    const message = `A ${fabric.stock.name} of ${show.size(fabric.stock)} is too small for a piece of ${show.size(piece)}${whose}.`;
     return { code: 'precut-too-small', message };
   }
   if (why === 'longer than the fabric is wide')
     return { code: 'longer-than-width', message: long(show, piece, fabric, label) };
-  const message = `A piece of ${show.size(piece)} cannot be cut from fabric ${label}, which is ${show.length(across(fabric))} wide.`;
+  const message = `A piece of ${show.size(piece)} cannot be cut from fabric ${label}, which is ${show.length(across(fabric))} wide${turned ? ' and whose print has a direction' : ''}.`;
   return { code: 'too-wide', message };
 }
 
@@ -78,6 +80,6 @@ function long(show: Show, piece: CutPiece, fabric: Fabric, label: string): strin
 
 /** Whether a piece that does not say which way it is cut can only be cut along the length. */
 function isLong(piece: CutPiece, fabric: Fabric): boolean {
-  if (fabric.stock.kind !== 'roll' || piece.lengthwise !== undefined) return false;
+  if (fabric.stock.kind !== 'roll' || fabric.directional || piece.lengthwise !== undefined) return false;
   return extent(piece, 'crosswise').across.compare(fabric.stock.usableWidth) > 0;
 }

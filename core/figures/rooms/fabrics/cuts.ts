@@ -2,7 +2,7 @@
 import { ZERO } from '../../../quantity/rational.ts';
 import type { Fabric } from '../../../trade/plan/fabric.ts';
 import type { Derivation } from '../../derivation.ts';
-import { stockOf } from '../usableWidth.ts';
+import { isDirectional, stockOf } from '../usableWidth.ts';
 import type { CutLine } from './cutLine.ts';
 import { backingLines, bindingLines, pipingLines, sleeveLines } from './edges.ts';
 import { blockPieceLines, ownPieceLines, unitLines } from './patches.ts';
@@ -12,7 +12,8 @@ import type { Source } from './sources.ts';
 /** The fabric of a label, as the cutting plan takes it. */
 export function fabricOf(at: Derivation, label: string): Fabric {
   const stock = stockOf(at, { label });
-  return { stock, directional: false, squaring: stock.kind === 'roll' ? at.house.squaring : ZERO };
+  const squaring = stock.kind === 'roll' ? at.house.squaring : ZERO;
+  return { stock, directional: isDirectional(at, { label }), squaring };
 }
 
 /** What is cut from a fabric for one entry; `undefined` when the pattern does not say enough. */

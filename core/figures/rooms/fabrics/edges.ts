@@ -122,7 +122,11 @@ export function sleeveLines(at: Derivation, fabric: Fabric): Lines {
   const what = 'the sleeve';
   const path = ['sleeve', 'finished depth'];
   const [strip, length, each] = [cutLength(at, depth), cutLength(at, run), across(fabric)];
-  if (length.compare(each) <= 0) return [pieceLine(what, path, { width: strip, length, count: 1 }, fabric)];
+  if (length.compare(each) <= 0) {
+    // Nobody sees which way the print of a sleeve runs.
+    const run = fabric.directional ? { lengthwise: false } : {};
+    return [pieceLine(what, path, { width: strip, length, count: 1, ...run }, fabric)];
+  }
   const lost = lostPerJoin('straight', strip, at.house.seam);
   const { pieces: count } = joinPieces(run, each, lost);
   return [joinedLine(at, { what, path, strip, count, need: run, each, lost })];

@@ -4,7 +4,7 @@ import { floor, type Rational, ZERO } from '../../../quantity/rational.ts';
 import { Real } from '../../../quantity/real.ts';
 import { joinPieces, lostPerJoin } from '../../../trade/joining.ts';
 import { waysOf } from '../../../trade/plan/anyWay.ts';
-import type { Fabric } from '../../../trade/plan/fabric.ts';
+import type { CutPiece, Fabric } from '../../../trade/plan/fabric.ts';
 import type { SashPiece } from '../../../trade/sashing.ts';
 import type { Derivation } from '../../derivation.ts';
 import { counted } from '../../sentence.ts';
@@ -17,20 +17,30 @@ export function sashingLines(at: Derivation, path: BlockPath, fabric: Fabric): L
   const sashes = sashingOf(at);
   if (!sashes) return undefined;
   const { upright, lying } = sashes;
-  // All of one length are one kind.
-  const alike = upright.cut.length.compare(lying.cut.length) === 0;
+  // All of one length are one kind, unless the print is to stand upright in both.
+  const alike = !fabric.directional && upright.cut.length.compare(lying.cut.length) === 0;
   const kinds = alike ? [{ ...upright, count: upright.count + lying.count }] : [upright, lying];
-  const lines = kinds.filter(({ count }) => count > 0).map((kind) => sashLine(at, path, kind, fabric));
+  const lines = kinds
+    .filter(({ count }) => count > 0)
+    .map((kind) =>
+      sashLine(at, path, kind, fabric, fabric.directional ? { lengthwise: kind === upright } : {}),
+    );
   return lines.every((line) => line !== undefined) ? lines : undefined;
 }
 
 /** Sashes that are longer than the fabric is wide are cut from joined strips. */
-function sashLine(at: Derivation, path: BlockPath, { count, cut }: SashPiece, fabric: Fabric) {
+function sashLine(
+  at: Derivation,
+  path: BlockPath,
+  { count, cut }: SashPiece,
+  fabric: Fabric,
+  run: Pick<CutPiece, 'lengthwise'>,
+) {
   const what = counted(count, 'sash', 'sashes');
   const [width, length] = [cutLength(at, cut.width), cutLength(at, cut.length)];
   const each = across(fabric);
   const here = [...path, 'finished'];
-  if (length.compare(each) <= 0) return pieceLine(what, here, { width, length, count }, fabric);
+  if (length.compare(each) <= 0) return pieceLine(what, here, { width, length, count, ...run }, fabric);
   const need = Real.of(length.mul(BigInt(count)));
   const lost = lostPerJoin(at.house.join, width, at.house.seam);
   if (lost.compare(each) >= 0) return undefined;
@@ -67,7 +77,8 @@ export function borderLines(at: Derivation, path: BlockPath, fabric: Fabric): Li
   const what = `border ${n}`;
   const here = [...path, 'finished'];
   const lengths = [cutLength(at, side.need), cutLength(at, top.need)];
-  const along = at.entries.borders?.[index]?.along;
+  // Borders are strips across the fabric, whatever its print, unless the author says otherwise.
+  const along = at.entries.borders?.[index]?.along ?? (fabric.directional ? 'width' : undefined);
   const each = across(fabric);
   const pieces = lengths.map((length, which) => ({
     id: `${which === 0 ? 'the sides' : 'top and bottom'} of ${what}`,
