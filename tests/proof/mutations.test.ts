@@ -101,9 +101,12 @@ const withSlips = (source: string, made: readonly Slip[]) =>
     return text.slice(0, place) + piece + text.slice(place + gone);
   }, source);
 
+/** Each run proofreads a whole pattern, up to four times; on a loaded machine that takes minutes. */
+const PATIENCE = 300_000;
+
 const RUNS = { seed: 20_261_130, numRuns: 250 } as const;
 
-describe('a manuscript with slips in it', () => {
+describe('a manuscript with slips in it', { timeout: PATIENCE }, () => {
   it('is proofread to the end, with every place inside it and every fix applicable', () => {
     fc.assert(
       fc.property(fc.constantFrom(...samples), slips, (sample, made) => {
