@@ -1,6 +1,71 @@
 import { describe, expect, it } from 'vitest';
 import { CODES, type Code } from '../../core/findings/codes.ts';
 import { proofread } from '../../core/proof/proofread.ts';
+import { summary } from '../support/pattern.ts';
+
+/** What the example of every code is answered with: the text that is underlined, and the sentence. */
+const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: string]>> = {
+  'wrong-figure': [
+    '160"',
+    'The length of the finished edge is 168", not 160": 2 × (36" + 48") = 168" around.',
+  ],
+  'short-figure': [
+    '4',
+    'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼".',
+  ],
+  'generous-figure': [
+    '2 yd',
+    'The fabric for the binding need only be ⅜ yd, and 2 yd is well above it: 5 strips × 2¼" = 11¼".',
+  ],
+  'wrong-unit': ['5"', 'The number of binding strips is a count, but 5" is a length.'],
+  'unknown-figure': ['finished.egde', 'There is no figure “finished.egde”. Did you mean “finished.edge”?'],
+  'unknown-size': ['wal', 'The pattern has no size “wal”. Did you mean “wall”?'],
+  'size-needed': [
+    '<!-- = finished.edge -->',
+    'The length of the finished edge differs between the sizes; say which one is meant, for example “@ wall”.',
+  ],
+  'stray-tag': ['<!-- = finished.edge -->', 'No number stands before this tag.'],
+  'bad-tag': ['<!-- = @ wall -->', 'This tag names no figure; write it as = binding.strips.'],
+  'block-syntax': ['binding: { strip: 2 1/4"', 'A bracket that opens before here is not closed.'],
+  'unknown-entry': ['finnished', '“finnished” is no entry of the measure block. Did you mean “finished”?'],
+  'missing-entry': ['binding', '“strip” is missing. Write a length, for example 2 1/4".'],
+  'duplicate-entry': ['finished', '“finished” stands in an earlier block already; the first one counts.'],
+  'bad-value': ['36 x 48', '36 has no unit; write 36" for inches, 36 yd or 36 cm.'],
+  'missing-size': ['finished', 'The value for “throw” is missing here.'],
+  'extra-size': ['trow', 'The pattern has no size “trow”. Did you mean “throw”?'],
+  'unknown-fabric': ['B', 'No fabric “B” is defined; the only one is A.'],
+  'too-wide': ['50"', 'The strip is as wide as the fabric or wider, so it cannot be cut across it.'],
+  'longer-than-width': [
+    '2 1/2" x 50"',
+    'The piece is 50" long, but fabric A is only 40" wide; write “along: length” if it is cut along the length of the fabric.',
+  ],
+  'precut-too-small': ['6 1/2" x 6 1/2"', 'A square of 5" × 5" is too small for a piece of 6½" × 6½".'],
+  'curve-needs-bias': [
+    'straight',
+    'A curved edge needs bias binding; straight-grain binding puckers on the curve.',
+  ],
+  'area-rule-short': [
+    'area',
+    '87.4" of binding is needed, but a 15" square gives 82.02" in 4 passes: the rule of thumb forgets the seams and what is left beside the last line, and a 16" square gives 87.68" in 4 passes.',
+  ],
+  'block-not-square': ['6" x 9"', 'Blocks on point are square, but “Ripple” finishes 6" × 9".'],
+  'block-not-filled': [
+    '- { unit: half-square triangles, finished: 3", count: 3 }',
+    'The parts fill 27 square inches, but the block has 36: something is missing.',
+  ],
+  'too-few-made': ['11', 'The layout takes 12 blocks, but 11 are made: 3 across × 4 down = 12 blocks.'],
+  'too-many-made': ['13', 'The layout takes 12 blocks, but 13 are made: 3 across × 4 down = 12 blocks.'],
+  'bad-expression': ['+ 18', 'A length and a count cannot be added.'],
+  'negative-figure': [
+    'finished.width - finished.length',
+    '“longer” comes to −12", which is less than nothing.',
+  ],
+  'broken-count': [
+    'finished.length / 12"',
+    '“bows” comes to 4.17, which is not a whole number: ceil(…) rounds it up, floor(…) down.',
+  ],
+  'figure-circle': ['ribbon + 2"', 'This figure depends on itself: cord → ribbon → cord.'],
+};
 
 describe('the table of findings', () => {
   it.each(Object.keys(CODES) as Code[])(
@@ -18,4 +83,13 @@ describe('the table of findings', () => {
     const { findings } = proofread({ source: CODES[code].example });
     expect(new Set(findings.map((finding) => finding.code))).toEqual(new Set([code]));
   });
+
+  it.each(Object.keys(CODES) as Code[])(
+    'answers the example of %s with its sentence at its place',
+    (code) => {
+      const { example } = CODES[code];
+      const { findings } = proofread({ source: example });
+      expect(findings.map((finding) => summary(finding, example))).toEqual([[code, ...SENTENCES[code]]]);
+    },
+  );
 });
