@@ -56,6 +56,8 @@ const UNFIXED: readonly [name: string, numbers: readonly string[]][] = [
   ['gull-wing-wall-quilt.md', ['two', 'two', 'two', 'two', '1"']],
   // Squares laid on a large one, rows of patches in the block, and two sides for both borders.
   ['slack-water-bed-quilt.md', ['two', 'three', 'two', 'two']],
+  // The size of a fat quarter where fabric is sold by the metre, and by the yard.
+  ['tide-table-placemats.md', ['50 cm', '55 cm', '18"', '21"']],
 ];
 
 describe('the sample line', () => {
