@@ -199,6 +199,11 @@ const BAD: readonly [title: string, block: string, expected: [string, string, st
     'house: { seam: 0" }',
     ['bad-value', '0"', 'A length must be more than nothing, and 0" is not.'],
   ],
+  [
+    'a place in a row where a length must stand',
+    'finished: 3rd x 4"',
+    ['bad-value', '3rd x 4"', '3rd is not a length.'],
+  ],
 ];
 
 describe('a value that an entry does not take', () => {

@@ -121,6 +121,15 @@ const BAD: readonly [title: string, block: string, expected: [string, string, st
     'fabrics: { A: Mist }\npieces: { flag: { cut: 44" x 50", count: 2, from: A } }',
     ['too-wide', '44" x 50"', 'A piece of 44" × 50" cannot be cut from fabric A, which is 40" wide.'],
   ],
+  [
+    'parts that leave a hole in a metric block',
+    'house: { seam: 0.75 cm }\nblocks: { R: { finished: 12 cm, make: 4, of: [{ piece: tab, finished: 6 cm, count: 3 }] } }',
+    [
+      'block-not-filled',
+      '[{ piece: tab, finished: 6 cm, count: 3 }]',
+      'The parts fill 108 square centimetres, but the block has 144: something is missing.',
+    ],
+  ],
 ];
 
 describe('what cannot be computed, cut or sewn', () => {
