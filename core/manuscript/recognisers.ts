@@ -1,6 +1,6 @@
 /** Numbers that measure nothing in the pattern, and why. */
 import type { NumberText } from '../quantity/notation.ts';
-import { textBefore, textBehind } from './nearby.ts';
+import { covers, textBefore, textBehind } from './nearby.ts';
 import { RECOGNISERS } from './recogniserTable.ts';
 
 /** A noun phrase for the author, such as "step number". */
@@ -21,6 +21,8 @@ export interface Recogniser {
   readonly reason: string;
   readonly before?: RegExp;
   readonly behind?: RegExp;
+  /** A global pattern, one of whose matches near the number covers it. */
+  readonly around?: RegExp;
   readonly when?: (sight: Sight) => boolean;
   /** A sentence in which the number in « » is one, and the likest one in which it is not. */
   readonly example: string;
@@ -38,10 +40,11 @@ export function sightOf(number: NumberText, text: string): Sight {
   return { number, text, before: textBefore(text, start), behind: textBehind(text, end) };
 }
 
-export function recognises({ before, behind, when }: Recogniser, sight: Sight): boolean {
+export function recognises({ before, behind, around, when }: Recogniser, sight: Sight): boolean {
   return (
     (before === undefined || before.test(sight.before)) &&
     (behind === undefined || behind.test(sight.behind)) &&
+    (around === undefined || covers(around, sight.text, sight.number)) &&
     (when === undefined || when(sight))
   );
 }

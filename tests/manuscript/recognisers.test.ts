@@ -39,11 +39,12 @@ describe('The table', () => {
   });
 
   test('needs every row: without it, its example is not recognised for the same reason', () => {
-    for (const row of ROWS) {
+    const needless = ROWS.filter((row) => {
       const { number, text } = marked(row.example);
       const others = ROWS.filter((other) => other !== row);
-      expect(others.find((other) => recognises(other, sightOf(number, text)))?.reason).not.toBe(row.reason);
-    }
+      return others.find((other) => recognises(other, sightOf(number, text)))?.reason === row.reason;
+    });
+    expect(needless.map(({ example }) => example)).toEqual([]);
   });
 });
 
@@ -62,7 +63,7 @@ describe('Sentences of patterns', () => {
     ['«Two» at a time, they are quick', 'part of a name'],
     ['a 2.5 mm stitch; «80»/12 needle', 'needle size'],
     ['one «another»', 'ordinary word'],
-    ['sew «both» strips', 'ordinary word'],
+    ['press «both» strips', 'ordinary word'],
     ['on «one» side', 'ordinary word'],
     ['the «one» strip that is left', 'ordinary word'],
     ['tape B«2»', 'label'],

@@ -1,0 +1,224 @@
+/** Times of day, lengths of time, ages, dates and years. */
+import type { Recogniser } from '../recognisers.ts';
+import { countsPieces, isBareInteger, isClock, isYear, runAround, runBehind } from '../sights.ts';
+
+const MONTH =
+  '(?:Jan(?:uary)?|Feb(?:ruary)?|Mar(?:ch)?|Apr(?:il)?|May|June?|July?|Aug(?:ust)?|Sept?(?:ember)?|Oct(?:ober)?|Nov(?:ember)?|Dec(?:ember)?)';
+const DAY = '(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)days?';
+const UNTIL = '\\s?(?:to|until|till|[-–—])\\s?';
+const CLOCK = '(?:[01]?\\d|2[0-3])(?:[.:][0-5]\\d)?';
+/** With minutes that hardly any length has behind its point. */
+const SURE_CLOCK = '(?:[01]?\\d|2[0-3])[.:](?:00|15|30|45)';
+/** No unit, fraction or further digit behind the other end of a range. */
+const NO_LENGTH =
+  '(?![\\d.:½¼¾⅛⅜⅝⅞/]*[\\d½¼¾⅛⅜⅝⅞]|\\s?(?:["”″′\'’x×]|(?:in|inch|inches|cm|mm|m|yds?|yards?)\\b))';
+const SPELL =
+  '(?:seconds|secs?|minutes?|mins?|hours?|hrs?|days|nights|evenings|mornings|afternoons|weekends|weeks|fortnights|months|years|yrs|decades|sittings)\\b';
+/** "2 cosy evenings", but not "2 in days" or "4 of these weeks". */
+const ADJECTIVE =
+  '(?:(?!(?:of|in|on|for|to|at|by|and|or|per|a|an|the|these|those|all|every|each|most|some|over|after|with)\\s)\\p{L}+\\s)?';
+
+export const TIMES = [
+  {
+    reason: 'time of day',
+    behind: /^(?::\d\d(?!\d)|\s?[ap]\.?m\b|\s?o['’]clock\b)/,
+    example: 'We meet at «10»:30 in the hall.',
+    counterexample: 'Fabric A, «10»: 3" squares.',
+  },
+  {
+    reason: 'time of day',
+    before: /(?<!\d)\d{1,2}:$/,
+    when: ({ number }) => number.end - number.start === 2,
+    example: 'We meet at 10:«30» in the hall.',
+    counterexample: 'Squares: «30» of them.',
+  },
+  {
+    reason: 'time of day',
+    behind: new RegExp(`^${UNTIL}${CLOCK}\\s?[ap]\\.?m\\b`),
+    when: ({ number }) => isBareInteger(number, 0, 24) || isClock(number),
+    example: 'The class runs «10» to 4pm.',
+    counterexample: 'Take «10» to 4 per row.',
+  },
+  {
+    reason: 'time of day',
+    behind: new RegExp(`^${UNTIL}${CLOCK}${NO_LENGTH}`),
+    when: ({ number }) => isClock(number),
+    example: 'The hall is ours from «9.30» to 4.',
+    counterexample: 'Buy «1.30» to 2 m.',
+  },
+  {
+    reason: 'time of day',
+    before: new RegExp(`(?<![\\d.])${SURE_CLOCK}${UNTIL}$`),
+    when: ({ number, text }) =>
+      (isBareInteger(number, 0, 24) || isClock(number)) && !countsPieces(text, number.end),
+    example: 'The hall is ours from 9.30 to «4».',
+    counterexample: 'Buy 1.30 to «4» m.',
+  },
+  {
+    reason: 'time of day',
+    behind: new RegExp(`^${UNTIL}${SURE_CLOCK}${NO_LENGTH}`),
+    when: ({ number }) => isBareInteger(number, 0, 24),
+    example: 'The hall is ours from «9» to 4.30.',
+    counterexample: 'Buy «2» to 2.30 m.',
+  },
+  {
+    reason: 'time of day',
+    before: new RegExp(`(?<![\\d.])\\d{1,2}${UNTIL}$`),
+    when: ({ number }) => isClock(number),
+    example: 'The hall is ours from 9 to «4.30».',
+    counterexample: 'Strips of 2 to «4.25».',
+  },
+  {
+    reason: 'time of day',
+    before: new RegExp(
+      `\\b(?:lunch|dinner|supper|tea|coffee|elevenses|doors(?:\\sopen)?|arrivals?|registration)\\b[:,]?\\s(?:is\\s)?(?:at\\s|from\\s)?(?:${CLOCK}${UNTIL})?$`,
+      'i',
+    ),
+    when: ({ number, text }) =>
+      (isBareInteger(number, 1, 24) || isClock(number)) && !countsPieces(text, number.end),
+    example: 'Lunch «12.30», with soup.',
+    counterexample: 'Over coffee «12» squares were cut.',
+  },
+  {
+    reason: 'time of day',
+    before: /\b(?:at|until|till|by|before|after)\s$/i,
+    when: ({ number, text }) =>
+      isClock(number) && !/00$/.test(text.slice(number.start, number.end)) && !countsPieces(text, number.end),
+    example: 'Come back at «6.30» for soup.',
+    counterexample: 'Trim it at «6.25».',
+  },
+  {
+    reason: 'date',
+    before: new RegExp(`\\b${DAY},?\\s(?:the\\s)?$`),
+    behind: new RegExp(`^(?!${UNTIL}${CLOCK})(?!\\s(?:of|more)\\b)`),
+    when: ({ number, text }) => isBareInteger(number, 1, 31) && !countsPieces(text, number.end),
+    example: 'We sew on Friday «14», in the hall.',
+    counterexample: 'We sew on Friday «14» blocks each.',
+  },
+  {
+    reason: 'time of day',
+    before: new RegExp(
+      `\\b(?:${DAY}|weekdays|weekends|daily|every\\sday|open)[ ,:]*\\s(?:from\\s|at\\s|between\\s)?(?:${CLOCK}(?:${UNTIL}|\\sand\\s))?$`,
+      'i',
+    ),
+    behind: /^(?!\s(?:of|more)\b)/,
+    when: ({ number, text }) =>
+      (isBareInteger(number, 1, 24) || isClock(number)) && !countsPieces(text, number.end),
+    example: 'Ring us on weekdays from 9 to «5».',
+    counterexample: 'On weekdays we cut from 9 to «5» strips.',
+  },
+  {
+    reason: 'length of time',
+    behind: new RegExp(`^\\s${ADJECTIVE}${SPELL}`, 'iu'),
+    when: ({ number, text }) => number.unit === undefined && !countsPieces(text, number.end),
+    example: 'Soak it for «20» minutes.',
+    counterexample: 'Soak «20» squares.',
+  },
+  {
+    reason: 'length of time',
+    behind: /^-(?:second|minute|min|hour|hr|day|night|week|weekend|month|year)s?\b/i,
+    example: 'A «10»-minute break does you good.',
+    counterexample: 'Cut «10» midnight blue triangles.',
+  },
+  {
+    reason: 'length of time',
+    behind: /^\s(?:second|day|night|evening|morning|afternoon|weekend|week|month|year|decade)\b/i,
+    when: ({ number, text, behind }) =>
+      !countsPieces(text, number.end) &&
+      (isBareInteger(number, 1, 1) ||
+        /^\s\p{L}+\s(?:class|workshop|course|retreat|event|wait)/u.test(behind)),
+    example: 'Leave it for «1» day.',
+    counterexample: 'Leave «4» night squares.',
+  },
+  {
+    reason: 'length of time',
+    behind: new RegExp(
+      `^\\s?(?:[-–—]|to|or)\\s?(?:\\d+(?:\\.\\d+|\\s?½)?|two|three|four|five|six|seven)[-\\s]${SPELL}`,
+      'iu',
+    ),
+    when: ({ number }) => number.unit === undefined,
+    example: 'It takes «2» to 3 hours.',
+    counterexample: 'It takes «2» to 3 strips.',
+  },
+  {
+    reason: 'length of time',
+    behind: /^\s(?:of\s)?an?\s(?:hour|minute|day|week|month|year|century)\b/i,
+    when: ({ number }) => number.unit === undefined,
+    example: '«Three-quarters» of an hour will do.',
+    counterexample: '«Three-quarters of an inch» will do.',
+  },
+  {
+    reason: 'age',
+    before:
+      /\b(?:aged?|ages|aged\s(?:from|over|under|between)|who(?:\s(?:is|was|are)|['’]s)(?:\s(?:just|now|only|nearly|almost))?|(?:s?he|I)\s(?:is|was|am|turned)|under[-\s]?|over[-\s]?)\s?(?:\d{1,2}\s?(?:to|[-–—]|and|or)\s?)?$/i,
+    behind: /^(?!\s?(?:of|%|["”″x×/]))/,
+    when: ({ number, text, before }) =>
+      isBareInteger(number, 0, 110) &&
+      !countsPieces(text, number.end) &&
+      (!/\b(?:under|over)[-\s]?$/i.test(before) ||
+        /\b(?:child(?:ren)?|kids?|babies|infants?|anyone|those)\s\S+$/i.test(before.trimEnd())),
+    example: 'My youngest, who is «6», chose the yellow.',
+    counterexample: 'Whoever is quick needs «6» strips.',
+  },
+  {
+    reason: 'date',
+    behind: new RegExp(
+      `^(?:\\s?(?:,|and|&|to|[-–—])\\s?\\d{1,2})?\\s(?:of\\s)?${MONTH}\\b(?!\\s\\w+\\s(?:sew|cut))`,
+    ),
+    when: ({ number }) => isBareInteger(number, 1, 31),
+    example: 'Revised «14» June 2019.',
+    counterexample: 'Quilt «14» juniper blocks.',
+  },
+  {
+    reason: 'date',
+    before: new RegExp(`\\b${MONTH}\\.?\\s(?:\\d{1,2}\\s?(?:,|and|&|to|[-–—])\\s?)?$`),
+    when: ({ number, text }) => isBareInteger(number, 1, 31) && !countsPieces(text, number.end),
+    example: 'Revised June «14», 2019.',
+    counterexample: 'You may cut «14» strips.',
+  },
+  {
+    reason: 'date',
+    when: ({ number, text }) =>
+      !countsPieces(text, number.end + runBehind(text, number).length) &&
+      /^(?:\d{1,2}([./-])\d{1,2}\1(?:\d\d|(?:19|20)\d\d)|(?:19|20)\d\d-\d\d-\d\d|(?:0?\d|1[0-2])[./-](?:19|20)\d\d|(?:19|20)\d\d[/-]\d\d)$/.test(
+        runAround(text, number),
+      ),
+    example: 'Revised 6/«14»/19.',
+    counterexample: 'Makes 12/«20»/30 blocks.',
+  },
+  {
+    reason: 'year',
+    before: /(?:©|\(c\)|\bcopyright)\s?(?:\d{4}\s?[-–,]\s?)?$/i,
+    when: ({ number }) => isBareInteger(number, 1000, 2099),
+    example: '© «2021» Blocks by the Sea.',
+    counterexample: 'We copyright nothing: «2021» blocks.',
+  },
+  {
+    reason: 'year',
+    behind: /^['’]?s\b/,
+    when: ({ number }) => number.unit === undefined && number.value.d === 1n && number.value.n % 10n === 0n,
+    example: 'A reproduction print of the «1880»s.',
+    counterexample: 'A reproduction print, «1880» strips.',
+  },
+  {
+    reason: 'year',
+    before: new RegExp(`\\b(?:spring|summer|autumn|fall|winter|since|of|in|${MONTH})\\s['’‘]$`, 'i'),
+    when: ({ number }) => isBareInteger(number, 0, 99) && number.end - number.start === 2,
+    example: 'First shown in summer ’«24».',
+    counterexample: 'First sew in the summer «24» squares.',
+  },
+  {
+    reason: 'year',
+    before: /\b(?:in|since|circa|c\.|around|from|early|late)\s$/i,
+    when: ({ number, text }) =>
+      isBareInteger(number, 1700, 1899) && number.end - number.start === 4 && !countsPieces(text, number.end),
+    example: 'An old block, in print since «1897».',
+    counterexample: 'A block sewn from «1897» hexagons.',
+  },
+  {
+    reason: 'year',
+    when: (sight) => isYear(sight),
+    example: 'First shown in «2019».',
+    counterexample: 'You need «2016» squares.',
+  },
+] as const satisfies readonly Recogniser[];
