@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Real } from '../../core/quantity/real.ts';
 import { patternOf, summary } from '../support/pattern.ts';
-import { blockOf, type RandomPattern, randomPattern, withWholeHouse } from '../support/randomPattern.ts';
+import { blockOf, type RandomPattern, randomPattern } from '../support/randomPattern.ts';
 
-const RUNS = { seed: 20_261_125, numRuns: 150 } as const;
+const RUNS = { seed: 20_261_125, numRuns: 100 } as const;
 
 const holds = (property: (pattern: RandomPattern) => void) =>
   fc.assert(fc.property(randomPattern, property), RUNS);
@@ -59,27 +59,4 @@ describe('a random pattern without contradictions', () => {
           }
     });
   });
-
-  it('needs lengths twice as long, and as many pieces, when everything is twice as long', () => {
-    holds((random) => {
-      const pattern = withWholeHouse(random);
-      const [once, twice] = [patternOf(blockOf(pattern)).ledger, patternOf(blockOf(pattern, 2)).ledger];
-      const named = (ids: readonly string[]) => ids.filter((id) => !NAMES_A_WIDTH.test(id));
-      expect(named(twice.ids)).toEqual(named(once.ids));
-      for (const id of once.ids.filter((each) => !HAS_FIXED_LENGTHS.test(each))) {
-        const [one, two] = [once.figure(id), twice.figure(id)];
-        for (const [size, { need }] of one?.values ?? []) {
-          const scaled = one?.kind === 'count' ? need : need.mul(Real.of(2));
-          expect(two?.values.get(size)?.need.compare(scaled), `${id} of ${size}`).toBe(0);
-        }
-      }
-    });
-  });
 });
-
-/** Figures with a length of the trade that grows with nothing: hems, whole inches for squares, trimming, rounding. */
-const HAS_FIXED_LENGTHS =
-  /^(?:sleeve\.cut-length|binding\.(?:square|passes|yield|yardage|strips)|unit\..*|fabric\..*)$/;
-
-/** Figures that are called by a width of the pattern, which grows with it. */
-const NAMES_A_WIDTH = /^fabric\.\w+\.strips\./;

@@ -1,13 +1,19 @@
 /** Random patterns that contradict themselves nowhere, as the text of a measure block. */
 import fc from 'fast-check';
+import { length } from './randomLength.ts';
+import { type Pieced, pieced } from './randomQuilt.ts';
+
+export { blockOf } from './patternText.ts';
 
 /** All lengths are whole counts of a sixteenth of an inch, or of a millimetre in a metric house. */
 export interface RandomPattern {
   readonly metric: boolean;
   readonly sizes: readonly string[];
   readonly house: Readonly<Record<string, string | number>>;
-  readonly fabrics: Readonly<Record<string, { readonly 'usable width'?: number }>>;
+  /** Lengths, and words as the block says them. */
+  readonly fabrics: Readonly<Record<string, Readonly<Record<string, string | number>>>>;
   readonly top: Shaped | Pieced;
+  readonly pieces: readonly OwnPiece[];
   readonly entries: readonly Entry[];
 }
 
@@ -17,23 +23,21 @@ interface Shaped {
   readonly shapes: readonly Shape[];
 }
 
-interface Shape {
+export interface Shape {
   readonly word: string;
   readonly lengths: readonly number[];
   readonly curved: boolean;
 }
 
-/** Square blocks of cells × cells patches, each a half-square triangle or a plain square. */
-interface Pieced {
-  readonly kind: 'pieced';
-  readonly cell: number;
-  readonly cells: number;
-  readonly triangles: number;
-  readonly method: string | undefined;
-  readonly grids: readonly (readonly [number, number])[];
-  readonly onPoint: boolean;
-  readonly sashing: number | undefined;
-  readonly borders: readonly { readonly finished: number; readonly corners: string | undefined }[];
+/** A piece that belongs to no block. */
+interface OwnPiece {
+  readonly name: string;
+  readonly width: number;
+  readonly length: number;
+  /** One for each size. */
+  readonly counts: readonly number[];
+  readonly from: string;
+  readonly along: string | undefined;
 }
 
 interface Entry {
@@ -42,12 +46,6 @@ interface Entry {
 }
 
 const NAMES = [['wall', 'throw', 'queen'], ['small', 'large'], ['lap', 'twin', 'king'], ['']];
-
-/** Lengths from so many inches on, in the unit of the model: 16 to the inch, or 10 to the centimetre. */
-const length = (metric: boolean, from: number, to: number, step = 4) =>
-  fc
-    .integer({ min: Math.ceil((from * 16) / step), max: Math.floor((to * 16) / step) })
-    .map((steps) => (metric ? Math.round((steps * step * 25.4) / 16 / 5) * 5 : steps * step));
 
 const shapeOf = (metric: boolean, word: string): fc.Arbitrary<Shape> => {
   const side = length(metric, 14, 90, 8);
@@ -75,29 +73,6 @@ function shaped(metric: boolean, sizes: number): fc.Arbitrary<Shaped> {
     .constantFrom('', 'square', 'circle', 'oval', 'hexagon', 'octagon', 'rounded', 'scalloped')
     .chain((word) => fc.array(shapeOf(metric, word), { minLength: sizes, maxLength: sizes }))
     .map((shapes) => ({ kind: 'shaped', shapes }));
-}
-
-function pieced(metric: boolean, sizes: number): fc.Arbitrary<Pieced> {
-  const side = fc.integer({ min: 1, max: 6 });
-  return fc.integer({ min: 2, max: 4 }).chain((cells) =>
-    fc.record({
-      kind: fc.constant('pieced' as const),
-      cell: length(metric, 1, 4),
-      cells: fc.constant(cells),
-      triangles: fc.integer({ min: 1, max: cells * cells }),
-      method: fc.constantFrom(undefined, 'two at a time', 'eight at a time'),
-      grids: fc.array(fc.tuple(side, side), { minLength: sizes, maxLength: sizes }),
-      onPoint: fc.boolean(),
-      sashing: fc.option(length(metric, 1, 3), { nil: undefined }),
-      borders: fc.array(
-        fc.record({
-          finished: length(metric, 1, 6),
-          corners: fc.constantFrom(undefined, 'butted', 'mitred', 'corner squares'),
-        }),
-        { maxLength: 2 },
-      ),
-    }),
-  );
 }
 
 const houseOf = (metric: boolean) =>
@@ -165,6 +140,31 @@ const entriesOf = (metric: boolean, sizes: number, curved: boolean): fc.Arbitrar
     .chain((all) => fc.subarray(all));
 };
 
+/** Small pieces, which fit on a fat quarter too, and long ones along the selvage. */
+function piecesOf(metric: boolean, sizes: number): fc.Arbitrary<readonly OwnPiece[]> {
+  const counts = fc.array(fc.integer({ min: 1, max: 12 }), { minLength: sizes, maxLength: sizes });
+  const own = (piece: { [Key in keyof Omit<OwnPiece, 'counts'>]: fc.Arbitrary<OwnPiece[Key]> }) =>
+    fc.record({ ...piece, counts });
+  return fc
+    .tuple(
+      own({
+        name: fc.constant('label'),
+        width: length(metric, 1, 8),
+        length: length(metric, 1, 8),
+        from: fc.constant('C'),
+        along: fc.constantFrom(undefined, 'width', 'length'),
+      }),
+      own({
+        name: fc.constant('streamer'),
+        width: length(metric, 1, 4),
+        length: length(metric, 20, 60),
+        from: fc.constantFrom('A', 'B'),
+        along: fc.constant('length'),
+      }),
+    )
+    .chain((all) => fc.subarray(all));
+}
+
 export const randomPattern: fc.Arbitrary<RandomPattern> = fc
   .record({ metric: fc.boolean(), sizes: fc.constantFrom(...NAMES) })
   .chain(({ metric, sizes }) =>
@@ -175,8 +175,17 @@ export const randomPattern: fc.Arbitrary<RandomPattern> = fc
           metric: fc.constant(metric),
           sizes: fc.constant(sizes),
           house: houseOf(metric),
-          fabrics: fc.constant({ A: {}, B: { 'usable width': metric ? 1100 : 43 * 16 } }),
+          fabrics: fc.record({
+            A: fc.constant({}),
+            B: fc.constant({ 'usable width': metric ? 1100 : 43 * 16 }),
+            C: fc.constantFrom<Readonly<Record<string, string>>>(
+              {},
+              { directional: 'yes' },
+              { 'cut from': 'fat quarters' },
+            ),
+          }),
           top: fc.constant(top),
+          pieces: piecesOf(metric, sizes.length),
           entries: entriesOf(
             metric,
             sizes.length,
@@ -210,90 +219,4 @@ export function withWholeHouse(pattern: RandomPattern): RandomPattern {
         'backing seam': 8,
       };
   return { ...pattern, house: { ...rules, ...pattern.house } };
-}
-
-/** The measure block, with all lengths so many times as long. */
-export function blockOf(pattern: RandomPattern, times = 1): string {
-  const { metric, sizes, house, fabrics, top, entries } = pattern;
-  const l = (value: number) => (metric ? centimetres(value * times) : inches(value * times));
-  const perSize = (values: readonly string[]) =>
-    new Set(values).size === 1 && values.length > 0
-      ? (values[0] ?? '')
-      : `{ ${values.map((value, index) => `${sizes[index]}: '${value.replaceAll("'", "''")}'`).join(', ')} }`;
-  const part = (value: string | number | readonly number[]) =>
-    typeof value === 'string' ? value : typeof value === 'number' ? l(value) : perSize(value.map(l));
-  const mapping = (parts: Readonly<Record<string, string | number | readonly number[]>>) =>
-    Object.entries(parts).map(([key, value]) => `  ${key}: ${part(value)}`);
-  const section = (name: string, parts: Parameters<typeof mapping>[0]) =>
-    Object.keys(parts).length === 0 ? [`${name}: {}`] : [`${name}:`, ...mapping(parts)];
-  return [
-    ...(sizes.length > 1 ? [`sizes: [${sizes.join(', ')}]`] : []),
-    ...section('house', house),
-    'fabrics:',
-    ...Object.entries(fabrics).map(([label, { 'usable width': width }]) =>
-      width === undefined ? `  ${label}: Plain` : `  ${label}: { name: Printed, usable width: ${l(width)} }`,
-    ),
-    ...(top.kind === 'shaped'
-      ? [`finished: ${perSize(top.shapes.map((shape) => shapeText(shape, l)))}`]
-      : quilt(top, l, perSize)),
-    ...entries.flatMap(({ name, parts }) => section(name, parts)),
-  ].join('\n');
-}
-
-function shapeText({ word, lengths }: Shape, l: (value: number) => string): string {
-  const [first = 0, second = 0, third = 0] = lengths;
-  switch (word) {
-    case '':
-      return `${l(first)} x ${l(second)}`;
-    case 'oval':
-      return `oval ${l(first)} x ${l(second)}`;
-    case 'rounded':
-      return `rounded ${l(first)} x ${l(second)}, corners ${l(third)}`;
-    case 'scalloped':
-      return `scalloped ${l(first)} x ${l(second)}, 12 scallops ${l(third)} deep`;
-    default:
-      return `${word} ${l(first)}`;
-  }
-}
-
-function quilt(
-  top: Pieced,
-  l: (value: number) => string,
-  perSize: (values: readonly string[]) => string,
-): string[] {
-  const { cell, cells, triangles, method, grids, onPoint, sashing, borders } = top;
-  const squares = cells * cells - triangles;
-  return [
-    'blocks:',
-    '  Ripple:',
-    `    finished: ${l(cell * cells)}`,
-    '    of:',
-    `      - { unit: half-square triangles, finished: ${l(cell)}, count: ${triangles}, from: [A, B]${method ? `, method: ${method}` : ''} }`,
-    ...(squares > 0 ? [`      - { piece: patch, finished: ${l(cell)}, count: ${squares}, from: B }`] : []),
-    'layout:',
-    `  set: ${onPoint ? 'on point' : 'straight set'}`,
-    `  grid: ${perSize(grids.map(([across, down]) => `${across} x ${down}`))}`,
-    ...(sashing === undefined || onPoint
-      ? []
-      : [`  sashing: { finished: ${l(sashing)}, from: B, cornerstones: A }`]),
-    ...(borders.length === 0 ? [] : ['borders:']),
-    ...borders.map(
-      ({ finished, corners }) =>
-        `  - { finished: ${l(finished)}, from: A${corners ? `, corners: ${corners}` : ''} }`,
-    ),
-  ];
-}
-
-/** Sixteenths as `2 1/4"`. */
-function inches(sixteenths: number): string {
-  const [whole, rest] = [Math.floor(sixteenths / 16), sixteenths % 16];
-  if (rest === 0) return `${whole}"`;
-  const common = [8, 4, 2, 1].find((divisor) => rest % divisor === 0) ?? 1;
-  const part = `${rest / common}/${16 / common}`;
-  return whole === 0 ? `${part}"` : `${whole} ${part}"`;
-}
-
-/** Millimetres as `5.5 cm`. */
-function centimetres(millimetres: number): string {
-  return `${millimetres / 10} cm`;
 }
