@@ -124,7 +124,7 @@ export function isOrdinaryWord({ number, text, before, behind }: Sight): boolean
   const noun = nouns.at(-1)?.word;
   const isPlace = noun !== undefined && PLACES.test(noun);
   if (word !== 'one') return noun === undefined || isPlace || !COUNTING_MORE.test(before);
-  if (/^\s\(?\d|^\s(?:more|each)\b/.test(behind)) return false;
+  if (/^\s\(?\d|^\s(?:more(?!\s(?:thing|look|tip|word))|each)\b/.test(behind)) return false;
   if (noun === undefined) return !COUNTING.test(before);
   if (isPlace || POINTING.test(before)) return true;
   return /\bfrom\s$/i.test(before) && !FROM.test(before);

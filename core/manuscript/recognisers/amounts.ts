@@ -59,7 +59,8 @@ export const AMOUNTS = [
   },
   {
     reason: 'weight or volume',
-    behind: /^[-\s]?(?:oz|ounces?|g|gr|gsm|grams?|kg|lbs?|ml|litres?|liters?|cups?|tsp|tbsp|tea-?spoons?)\b/,
+    behind:
+      /^[-\s]?(?:oz|ounces?|g|gr|gsm|grams?|kg|lbs?|ml|litres?|liters?|cups?(?=\sof)|tsp|tbsp|tea-?spoons?)\b/,
     when: ({ number, text }) => number.unit === undefined && !countsPieces(text, number.end),
     example: 'Wadding of «4» oz.',
     counterexample: 'Wadding of «4» yards.',
@@ -83,8 +84,10 @@ export const AMOUNTS = [
     reason: 'rating',
     before:
       /\b(?:skill(?=:)|skill\slevel|difficulty|rating|rated)\b[:,]?\s(?:is\s|of\s)?(?:\d\s?(?:of|out\sof|\/)\s?)?$/i,
-    when: ({ number, text }) =>
-      number.unit === undefined && number.value.compare(10) <= 0 && !countsPieces(text, number.end),
+    when: ({ number, text, behind }) =>
+      number.unit === undefined &&
+      number.value.compare(10) <= 0 &&
+      (/^\sstars\b/.test(behind) || !countsPieces(text, number.end)),
     example: 'Skill level: «2» of 5.',
     counterexample: 'With a little skill «2» blocks fit.',
   },

@@ -7,7 +7,10 @@ const NEEDLE_PARTNERS = '8|9|10|11|12|14|16|18|19|20|21';
 /** One side of a tool as authors write it, with its mark. */
 const SIDE = "\\d[\\d\\s./⁄½¼¾⅛⅜⅝⅞-]*(?:\\s?(?:[\"”″]|''|cm\\b|mm\\b|in\\b\\.?|inch(?:es)?\\b))?";
 const TOOL =
-  '(?:rulers?|(?:cutting\\s|pressing\\s|ironing\\s)?(?:mats?|boards?)|rotary|cutters?|blades?|hoops?|frames?|iron|lamp)';
+  '(?:rulers?|(?:cutting\\s|pressing\\s|ironing\\s)?(?:mats?|boards?)|rotary|cutters?|blades?|hoops?|frames?|iron|lamp|(?:masking|painters?|washi)\\stape|safety[-\\s]pins?)';
+/** Adjectives of a tool; "6\" with your ruler" measures. */
+const QUALIFIER =
+  '(?:(?!(?:with|from|on|by|using|of|along|to|and|or|at|in|into|under|over|off|past|for|as|the|your|a|an|each)\\s)[\\p{L}-]+\\s)';
 
 export const SUPPLIES = [
   {
@@ -28,17 +31,17 @@ export const SUPPLIES = [
   {
     reason: 'needle size',
     behind:
-      /^(?:\s?(?:or|to|[-–/])\s?\d{1,3})?\s(?:\p{L}+\s)?(?:needles?|sharps|betweens?|milliners|crewels?)\b/iu,
+      /^(?:\s?(?:or|to|[-–/])\s?\d{1,3})?\s(?:\p{L}+\s)?(?:needles?|sharps?|betweens?|milliners|crewels?)\b/iu,
     when: ({ number, before, behind }) =>
       number.unit === undefined &&
-      (!/between\b/i.test(behind) || /\bsizes?\s(?:\d{1,2}\s(?:or|to)\s)?$/i.test(before)),
+      (!/(?:between|sharp)\b/i.test(behind) || /\bsizes?\s(?:\d{1,2}\s(?:or|to)\s)?$/i.test(before)),
     example: 'Quilt with «10» sharps.',
     counterexample: 'Quilt with «10» stars.',
   },
   {
     reason: 'needle size',
     before:
-      /\b(?:needles?|sharps|betweens?|milliners)\b[,:(]{0,2}\s?(?:sizes?\s|no\.?\s)?(?:\d{1,3}\s?(?:\/|or|to|[-–])\s?)?$/i,
+      /\b(?:needles?|sharps?|betweens?|milliners)\b[,:(]{0,2}\s?(?:sizes?\s|no\.?\s)?(?:\d{1,3}\s?(?:\/|or|to|[-–])\s?)?$/i,
     when: ({ number, text }) => isBareInteger(number, 1, 130) && !countsPieces(text, number.end),
     example: 'Spare needles, size «80».',
     counterexample: 'With new needles «80» squares are soon sewn.',
@@ -124,7 +127,7 @@ export const SUPPLIES = [
   {
     reason: 'size of a tool',
     behind: new RegExp(
-      `^(?:["”″]?\\s?[x×X]\\s?${SIDE})?[-\\s](?:[\\p{L}-]+\\s){0,2}(?:${TOOL}|paper|card(?:stock)?)\\b(?!\\s(?:piec|hexagon|template|shape|strip|square))`,
+      `^(?:["”″]?\\s?[x×X]\\s?${SIDE})?[-\\s]${QUALIFIER}{0,2}(?:${TOOL}|paper|card(?:stock)?)\\b(?!-\\p{L}|\\s(?:piec|hexagon|template|shape|strip|square))`,
       'iu',
     ),
     when: ({ number, before, behind }) =>
@@ -136,8 +139,11 @@ export const SUPPLIES = [
   },
   {
     reason: 'size of a tool',
-    before: new RegExp(`\\b${TOOL}[,:]?\\s(?:at\\sleast\\s)?(?:${SIDE}\\s?[x×X]\\s?)?\\(?$`, 'iu'),
-    behind: new RegExp(`^(?:\\s?[x×X]\\s?${SIDE})?\\s?(?:[,.;)\\n]|$|and\\b|or\\b)`, 'iu'),
+    before: new RegExp(`\\b${TOOL}[,:]?\\s(?:at\\sleast\\s)?\\(?(?:${SIDE}\\s?[x×X]\\s?)?$`, 'iu'),
+    behind: new RegExp(
+      `^(?:\\s?[x×X]\\s?${SIDE})?(?:\\s(?:long|wide))?\\s?(?:[,.;)\\n]|$|and\\b|or\\b)`,
+      'iu',
+    ),
     when: ({ number }) => number.unit !== undefined,
     example: "Rotary cutter, mat, quilter's ruler «6 in» x 24 in, pins.",
     counterexample: 'Beside the ruler «6»" of fabric must lie.',
@@ -158,7 +164,7 @@ export const SUPPLIES = [
   },
   {
     reason: 'size of a tool',
-    behind: /^[-\s](?:[\p{L}-]+\s)?foot\b/iu,
+    behind: new RegExp(`^[-\\s]${QUALIFIER}?foot\\b`, 'iu'),
     when: ({ number }) => number.unit === 'in' || number.unit === 'mm',
     example: 'Use a «¼»" foot.',
     counterexample: 'Sew «¼»" from the foot of the seam.',
@@ -166,7 +172,7 @@ export const SUPPLIES = [
   {
     reason: 'number of tools',
     behind:
-      /^\s(?:(?!(?:of|and|or|in|on|at|to|for|with|from|by|as|per|under)\s)[\p{L}-]+\s){0,2}(?:reels?|spools?|bobbins?|skeins?|mugs?|pencils?|pens|markers?|scissors|shears|pins|clips|pegs|chairs|irons|trays)\b(?!\s(?:strips?|squares?|blocks?|pieces?|borders?|prints?))/iu,
+      /^\s(?:(?!(?:of|and|or|in|on|at|to|for|with|from|by|as|per|under)\s)[\p{L}-]+\s){0,2}(?:reels?|spools?|bobbins?|skeins?|mugs?|pencils?|pens|markers?|scissors|shears|pins|clips|pegs|chairs|irons?|trays)\b(?!\s(?:strips?|squares?|blocks?|pieces?|borders?|prints?))/iu,
     when: ({ number, text }) => number.unit === undefined && !countsPieces(text, number.end),
     example: 'Pack «2» reels of cotton.',
     counterexample: 'Pack «2» real cotton fat quarters.',

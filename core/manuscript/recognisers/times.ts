@@ -18,6 +18,8 @@ const SPELL =
 const ADJECTIVE =
   '(?:(?!(?:of|in|on|for|to|at|by|and|or|per|a|an|the|these|those|all|every|each|most|some|over|after|with)\\s)\\p{L}+\\s)?';
 
+const RANGE_OF_HOURS = new RegExp(`^${UNTIL}${CLOCK}${NO_LENGTH}`);
+
 export const TIMES = [
   {
     reason: 'time of day',
@@ -98,14 +100,24 @@ export const TIMES = [
   {
     reason: 'time of day',
     before: new RegExp(
-      `\\b(?:${DAY}|weekdays|weekends|daily|every\\sday|open)[ ,:]*\\s(?:from\\s|at\\s|between\\s)?(?:${CLOCK}(?:${UNTIL}|\\sand\\s))?$`,
-      'i',
+      `\\b(?:${DAY}(?:\\s\\d{1,2}\\p{L}{0,2}\\s${MONTH}(?:\\s\\d{4})?)?|weekdays|weekends|daily|every\\sday|open)[ ,:]*\\s(?:from\\s|at\\s|between\\s)?(?:${CLOCK}(?:${UNTIL}|\\sand\\s))?$`,
+      'iu',
     ),
     behind: /^(?!\s(?:of|more)\b)/,
     when: ({ number, text }) =>
       (isBareInteger(number, 1, 24) || isClock(number)) && !countsPieces(text, number.end),
     example: 'Ring us on weekdays from 9 to «5».',
     counterexample: 'On weekdays we cut from 9 to «5» strips.',
+  },
+  {
+    reason: 'time of day',
+    before: new RegExp(`\\b(?:Mon|Tues?|Wed|Thu(?:rs)?|Fri|Sat|Sun)\\.?:?\\s(?:${CLOCK}${UNTIL})?$`),
+    when: ({ number, text, before, behind }) =>
+      isBareInteger(number, 1, 24) &&
+      (RANGE_OF_HOURS.test(behind) || new RegExp(`\\d${UNTIL}$`).test(before)) &&
+      !countsPieces(text, number.end + (/^\D{1,7}\d+/.exec(behind)?.[0].length ?? 0)),
+    example: 'Shop: Sat «9»-12.',
+    counterexample: 'Sun «9»-12" strips.',
   },
   {
     reason: 'length of time',
@@ -133,7 +145,7 @@ export const TIMES = [
   {
     reason: 'length of time',
     behind: new RegExp(
-      `^\\s?(?:[-–—]|to|or)\\s?(?:\\d+(?:\\.\\d+|\\s?½)?|two|three|four|five|six|seven)[-\\s]${SPELL}`,
+      `^\\s?(?:[-–—]|to|or)\\s?(?:\\d+(?:\\.\\d+|\\s?½)?|two|three|four|five|six|seven)[-\\s]${ADJECTIVE}${SPELL}`,
       'iu',
     ),
     when: ({ number }) => number.unit === undefined,
