@@ -57,20 +57,6 @@ describe('published cut sizes', () => {
     ['flying geese', 'four at a time', '4 x 2', ['5 1/4', '2 7/8'], GEESE_CHART],
     ['flying geese', 'four at a time', '3 x 1 1/2', ['4 1/4', '2 3/8'], GEESE_CHART],
     ['flying geese', 'four at a time', '2 x 1', ['3 1/4', '1 7/8'], GEESE_CHART],
-    [
-      'flying geese',
-      'four at a time',
-      '2 1/2 x 1 1/4',
-      ['3 3/4', '2 1/8'],
-      'Fast easy flying geese, alinequilts (individual)',
-    ],
-    [
-      'flying geese',
-      'four at a time',
-      '4 1/2 x 2 1/4',
-      ['5 3/4', '3 1/8'],
-      'Fast easy flying geese, alinequilts (individual)',
-    ],
     ['flying geese', 'four at a time', '4 x 2', ['5 1/4', '2 7/8'], "Sylvia's Quilt Depot (trade, shop)"],
     ['half-square triangles', 'eight at a time', '2', ['5 3/4'], SCRAPISH],
     [
@@ -93,15 +79,39 @@ describe('published cut sizes', () => {
       ['6'],
       'quilted-diary.com, magic eight (individual)',
     ],
-    ['square in a square', 'stitch and flip', '2', ['2 1/2', '1 1/2'], SCISSORTAIL],
-    ['square in a square', 'stitch and flip', '3', ['3 1/2', '2'], SCISSORTAIL],
-    ['square in a square', 'stitch and flip', '4', ['4 1/2', '2 1/2'], SCISSORTAIL],
-    ['square in a square', 'stitch and flip', '5', ['5 1/2', '3'], SCISSORTAIL],
-    ['square in a square', 'stitch and flip', '9', ['9 1/2', '5'], SCISSORTAIL],
-    ['square in a square', 'stitch and flip', '12', ['12 1/2', '6 1/2'], SCISSORTAIL],
   ])('%s, %s, finished %s: %j (%s %s)', (unit, method, finished, published) => {
     expect(widths(unit, method, size(finished))).toEqual(published);
   });
+
+  it.each([
+    ['1', '3 1/4', '1 7/8'],
+    ['1 1/4', '3 3/4', '2 1/8'],
+    ['1 1/2', '4 1/4', '2 3/8'],
+    ['1 3/4', '4 3/4', '2 5/8'],
+    ['2', '5 1/4', '2 7/8'],
+    ['2 1/4', '5 3/4', '3 1/8'],
+    ['2 1/2', '6 1/4', '3 3/8'],
+    ['2 3/4', '6 3/4', '3 5/8'],
+    ['3', '7 1/4', '3 7/8'],
+  ])(
+    'Fast easy flying geese, alinequilts (individual): geese %s high take squares of %s and %s',
+    (high, ...cut) => {
+      const spec = { width: inches(high).mul(Real.of(2)), length: inches(high) };
+      expect(widths('flying geese', 'four at a time', spec)).toEqual(cut);
+    },
+  );
+
+  it.each([2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])(
+    `${SCISSORTAIL}: a square in a square of %i in is flipped from squares half an inch larger than it and its half`,
+    (side) => {
+      // Every row of the chart is F + 1/2 and F/2 + 1/2: 2 1/2 and 1 1/2 for 2 in, 12 1/2 and 6 1/2 for 12 in.
+      const corner = side % 2 === 0 ? `${side / 2} 1/2` : String((side + 1) / 2);
+      expect(widths('square in a square', 'stitch and flip', size(String(side)))).toEqual([
+        `${side} 1/2`,
+        corner,
+      ]);
+    },
+  );
 
   it('American Patchwork & Quilting, Bright New Day block 3: geese trimmed down take a small square of 3 in for 2 7/8', () => {
     // The magazine cuts only the small square larger; its large square stays at 5 1/4 in.

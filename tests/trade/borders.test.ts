@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { rational } from '../../core/quantity/rational.ts';
 import { Real } from '../../core/quantity/real.ts';
 import { type BorderPiece, type BorderSpec, borderStrips, borders } from '../../core/trade/borders.ts';
+import { area as areaOfPart, clip } from '../geometry/clip.ts';
 import { EIGHTH, mixed, size, written } from './units/mixed.ts';
 import { offset, type Point, side } from './units/polygon.ts';
 
@@ -17,6 +18,18 @@ const specs: fc.Arbitrary<BorderSpec> = fc.record({
 
 function areaOf({ count, finished }: BorderPiece): number {
   return count * finished.width.toNumber() * finished.length.toNumber();
+}
+
+/**
+ * How much cloth of a strip that begins at x = start is lacking within the raw edges of the quilt, x ≥ −q and y ≥ −q,
+ * when the seam allowance of the mitre lies as it was sewn or is pressed back over the seam, where x and y are
+ * exchanged.
+ */
+function lackingInQuilt(wanted: readonly Point[], start: number, q: number): number {
+  const lacking = clip(wanted, [1, 0, start]);
+  const folded = lacking.map(([x, y]): Point => [y, x]);
+  const inQuilt = (part: readonly Point[]) => areaOfPart(clip(part, [-1, 0, q], [0, -1, q]));
+  return inQuilt(lacking) + inQuilt(folded);
 }
 
 describe('borders', () => {
@@ -71,6 +84,29 @@ describe('borders', () => {
     expect(step?.sides.cut.length.add(step.mitreReserve).toNumber()).toBeCloseTo(
       side(offset(trapezoid, 0.25), 0),
       9,
+    );
+  });
+
+  it('with mitres are just long enough without the reserve: only what lies beyond the raw edges is missing', () => {
+    fc.assert(
+      fc.property(eighths(4, 80), eighths(1, 6), (width, q) => {
+        const [step] = borders(size('20 x 30'), [{ finished: width, corners: 'mitred' }], q);
+        const [w, seam] = [width.valueOf(), q.valueOf()];
+        const outer = 30 + 2 * w;
+        // One side of the quilt, its outer corner at the origin; the mitre runs along x = y.
+        const wanted = offset(
+          [
+            [0, 0],
+            [outer, 0],
+            [outer - w, w],
+            [w, w],
+          ],
+          seam,
+        );
+        const length = step?.sides.cut.length.toNumber() ?? 0;
+        expect(lackingInQuilt(wanted, (outer - length) / 2, seam)).toBeCloseTo(0, 9);
+        expect(lackingInQuilt(wanted, (outer - length) / 2 + 1 / 16, seam)).toBeGreaterThan(0.001);
+      }),
     );
   });
 

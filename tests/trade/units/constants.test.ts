@@ -9,6 +9,7 @@ import {
   equilateralHeightSeams,
   halfSquareSeams,
   quarterSquareSeams,
+  ROOT_2,
   rightTriangleLegs,
 } from '../../../core/trade/units/seams.ts';
 import { trianglesPerStrip } from '../../../core/trade/units/sixtyDegreeTriangles.ts';
@@ -94,6 +95,26 @@ describe('the constants of the trade follow from polygons moved outwards by the 
     ['1/2', bothSeams(USUAL.seam)],
   ])('the ruler fraction %s is the exact constant rounded up to an eighth', (fraction, exact) => {
     expect(written(roundUp(exact, EIGHTH))).toBe(fraction);
+  });
+
+  it('a half-rectangle triangle of 1 : 2 grows by 11/16 and 1 5/16, for which 5/8 and 1 1/4 are a hair too small', () => {
+    // The Quilter's Bible, Linda Clements (book), prints + 5/8 and + 1 1/4, for a plain rectangle, where they are wrong.
+    const cut = offset(rightTriangle(3, 6), 0.25);
+    const [short, long] = [side(cut, 0) - 3, side(cut, 2) - 6];
+    expect([short, long].map((grown) => Math.ceil(grown * 16) / 16)).toEqual([11 / 16, 1 + 5 / 16]);
+    expect(short - 5 / 8).toBeCloseTo(0.0295, 4);
+    expect(long - 5 / 4).toBeCloseTo(0.059, 4);
+    const [ours] = cutsOf('half-rectangle triangles', 'cut triangles', size('3 x 6'));
+    expect(ours && [ours.width.toNumber() - 3, ours.length.toNumber() - 6]).toEqual([
+      expect.closeTo(short, CLOSE),
+      expect.closeTo(long, CLOSE),
+    ]);
+  });
+
+  it('a square on point is 1.414 times as wide: the box around it when it is turned by 45°', () => {
+    const turned = regular(4, 1).map(([x, y]): Point => [(x - y) / Math.SQRT2, (x + y) / Math.SQRT2]);
+    expect(extent(turned).width.toFixed(3)).toBe('1.414');
+    expect(ROOT_2.toNumber()).toBeCloseTo(extent(turned).width, CLOSE);
   });
 
   it('half-square triangles four at a time leave f + 2q when the sewn square is cut on both diagonals', () => {
