@@ -140,9 +140,21 @@ class Reading {
     this.#values[key] ??= Object.create(null);
     const collection = this.#values[key] as Record<string, unknown>;
     if (!this.#held.has(key)) this.#held.set(key, { block, path: [key] });
+    let before: readonly [name: string, item: Plain] | undefined;
     for (const [name, item] of Object.entries(raw)) {
-      if (this.#isFirst(block, [key, name])) this.#keep(block, [key, name], entry, item, collection, name);
+      if (before && item === '' && isCutOff(before[1])) this.#cutOff(block, [key, before[0]], [key, name]);
+      else if (this.#isFirst(block, [key, name]))
+        this.#keep(block, [key, name], entry, item, collection, name);
+      before = [name, item];
     }
+  }
+
+  /** Between braces a comma ends a value, and what stands behind it is taken for the next name. */
+  #cutOff(block: Block, path: string[], rest: string[]): void {
+    const message =
+      'A comma ends a value between brackets: put quotation marks around a value that holds one, or give it a line of its own.';
+    this.#complain(block, { code: 'bad-value', message, path, atKey: false });
+    for (const place of [path, rest]) this.#broken.add(place);
   }
 
   #keep(
@@ -210,6 +222,11 @@ class Reading {
     if (!block) return undefined;
     return block.yaml.pathAt(valueOffset(block.fence, offset));
   }
+}
+
+/** Whether a value ends within parentheses. */
+function isCutOff(value: Plain): boolean {
+  return typeof value === 'string' && value.split('(').length > value.split(')').length;
 }
 
 function sourceRange({ fence }: Block, { start, end }: Range): Range {

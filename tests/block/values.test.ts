@@ -204,6 +204,15 @@ const BAD: readonly [title: string, block: string, expected: [string, string, st
     'finished: 3rd x 4"',
     ['bad-value', '3rd x 4"', '3rd is not a length.'],
   ],
+  [
+    'an own figure that holds a comma between braces',
+    'finished: 36" x 50"\nfigures: { side: min(finished.width, finished.length), twice: side * 2 }',
+    [
+      'bad-value',
+      'min(finished.width',
+      'A comma ends a value between brackets: put quotation marks around a value that holds one, or give it a line of its own.',
+    ],
+  ],
 ];
 
 describe('a value that an entry does not take', () => {
