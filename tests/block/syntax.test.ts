@@ -94,6 +94,12 @@ const BROKEN: readonly [title: string, block: string, underlined: string, messag
     'A reference with * is not part of the measure block; write the value itself.',
   ],
   [
+    'two names between brackets without a comma',
+    'sizes: ["wall" "throw"]',
+    '"throw"]',
+    'A comma is missing before this.',
+  ],
+  [
     'a second document',
     'finished: 36" x 48"\n---\nbatting: {}',
     '---',
