@@ -1,5 +1,4 @@
 /** What stands right before and behind a number: the few words that decide what it means. */
-import type { Range } from '../findings/finding.ts';
 import { TRADE_NOUNS } from '../quantity/nouns.ts';
 
 /** Far enough for "rows 1, 2, 3, 4 and", and short enough to look at for every number. */
@@ -11,15 +10,6 @@ export function textBefore(text: string, offset: number): string {
 
 export function textBehind(text: string, offset: number): string {
   return text.slice(offset, offset + WINDOW);
-}
-
-/** Whether a match of the global pattern, not much longer than the window, covers the stretch of text. */
-export function covers(pattern: RegExp, text: string, { start, end }: Range): boolean {
-  const from = Math.max(0, start - WINDOW);
-  for (const { 0: match, index } of text.slice(from, end + WINDOW).matchAll(pattern)) {
-    if (from + index <= start && from + index + match.length >= end) return true;
-  }
-  return false;
 }
 
 const WORDS = /^[\s-]*([\p{L}][\p{L}'’-]*)/u;

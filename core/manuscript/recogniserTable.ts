@@ -6,6 +6,7 @@
  */
 import { ADDRESSES } from './recognisers/addresses.ts';
 import { AMOUNTS } from './recognisers/amounts.ts';
+import { DATES } from './recognisers/dates.ts';
 import { LABELS } from './recognisers/labels.ts';
 import { POINTERS } from './recognisers/pointers.ts';
 import { SUPPLIES } from './recognisers/supplies.ts';
@@ -15,6 +16,7 @@ import { ORDINALS, WORDS } from './recognisers/words.ts';
 export const RECOGNISERS = [
   ...ORDINALS,
   ...AMOUNTS,
+  ...DATES,
   ...TIMES,
   ...ADDRESSES,
   ...SUPPLIES,

@@ -1,6 +1,6 @@
 /** Numbers that measure nothing in the pattern, and why. */
 import type { NumberText } from '../quantity/notation.ts';
-import { covers, textBefore, textBehind } from './nearby.ts';
+import { textBefore, textBehind } from './nearby.ts';
 import { RECOGNISERS } from './recogniserTable.ts';
 
 /** A noun phrase for the author, such as "step number". */
@@ -14,6 +14,8 @@ export interface Sight {
   /** A little of the text right before the number, and right behind it. */
   readonly before: string;
   readonly behind: string;
+  /** Both, with the number between them. */
+  readonly around: string;
 }
 
 /** One way to tell. All of its conditions must hold. */
@@ -36,15 +38,31 @@ export function whyNotMeasurement(number: NumberText, text: string): Reason | un
 }
 
 export function sightOf(number: NumberText, text: string): Sight {
-  const { start, end } = number;
-  return { number, text, before: textBefore(text, start), behind: textBehind(text, end) };
+  const before = textBefore(text, number.start);
+  const behind = textBehind(text, number.end);
+  return { number, text, before, behind, around: before + text.slice(number.start, number.end) + behind };
 }
 
 export function recognises({ before, behind, around, when }: Recogniser, sight: Sight): boolean {
   return (
     (before === undefined || before.test(sight.before)) &&
     (behind === undefined || behind.test(sight.behind)) &&
-    (around === undefined || covers(around, sight.text, sight.number)) &&
+    (around === undefined || covers(around, sight)) &&
     (when === undefined || when(sight))
   );
+}
+
+/** Whether a match of the global pattern covers the number. */
+function covers(pattern: RegExp, { before, behind, around }: Sight): boolean {
+  const end = around.length - behind.length;
+  pattern.lastIndex = 0;
+  for (
+    let match = pattern.exec(around);
+    match && match.index <= before.length;
+    match = pattern.exec(around)
+  ) {
+    if (match.index + match[0].length >= end) return true;
+    if (match[0] === '') pattern.lastIndex++;
+  }
+  return false;
 }

@@ -143,6 +143,11 @@ sew a binding from «one» square
 Press «both» strips
 wash at «30»
 «100»-percent cotton
+at «Three» Oaks Farm
+06 «12» 34 56 78
+Posted: «3».«4».24
+Sat «9»-«12»
+«8» children
 `;
 
 /** The numbers between « and » measure something. */
@@ -351,4 +356,20 @@ From «one» strip, cut 8 squares
 Measure «6»" with your ruler
 in country style «4» blocks
 In step 3 you made «12» units
+«8» children's blocks
+a «4»x«4» grid
+Blocks: «12»/«20»/«30»
+(«8»/«12»/«16»)
+call «24» of them A
+Quilt the «12» with thread
+Sew «10» by needle
+Cut «Four» Squares
+The «Two» Strips
+a «12»-block quilt
+a «3»-strip set
+«5» friends' blocks
+Sides: «2½» x «36½»
+«7» (9, 12) strips
+7 («9», «12») strips
+«2½» x WOF
 `;

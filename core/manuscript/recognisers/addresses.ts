@@ -9,14 +9,15 @@ export const ADDRESSES = [
   {
     reason: 'telephone number',
     before: /\b(?:tel|telephone|phone|call|ring|fax|mobile|text)\b[^\p{L}]{0,24}$/iu,
-    when: ({ number, text }) => number.unit === undefined && !countsPieces(text, number.end),
+    when: ({ number, text }) =>
+      number.unit === undefined && number.value.compare(100) >= 0 && !countsPieces(text, number.end),
     example: 'Telephone: 7946 «0958».',
     counterexample: 'Call the «4» corner squares A.',
   },
   {
     reason: 'telephone number',
     around:
-      /(?:\+\d{1,3}(?:[\s.-]?\(?\d{1,5}\)?){2,5}|\(\d{2,5}\)\s?\d{3,4}[\s.-]?\d{3,4}|(?<![\d.,/-])0\d{2,4}(?:[\s-]\d{3,8}){1,2})(?!\d)/g,
+      /(?:\+\d{1,3}(?:[\s.-]?\(?\d{1,5}\)?){2,5}|\(\d{2,5}\)\s?\d{3,4}[\s.-]?\d{3,4}|(?<![\d.,/-])0\d{2,4}(?:[\s-]\d{3,8}){1,2}|(?<![\d.,/-])0\d(?:[\s.]\d\d){4})(?!\d)/g,
     example: 'Enquiries to Winifred, 01632 «960147».',
     counterexample: 'Enquiries from Winifred, 1632 «960» squares.',
   },
@@ -29,9 +30,9 @@ export const ADDRESSES = [
   {
     reason: 'web address',
     around:
-      /(?:[\w.+-]+@[\w-]+\.[\w.-]*\w|(?<![\w.])[\w-]*[A-Za-z][\w-]*\.(?:com|org|net|shop|blog|info|example|co\.uk|com\.au|co\.nz|ca|de|uk|au|nz)\b(?:\/[\w./?=&%-]*)?|[@#]\p{L}[\p{L}\d_.]*|(?<![\w/])\/?[a-z][\w-]*(?:\/[\w-]+){2,})/gu,
+      /(?:[\w.+-]+@[\w-]+\.[\w.-]*\w|(?<![\w.])[\w-]*[A-Za-z][\w-]*\.(?:com|org|net|shop|blog|info|example|co\.uk|com\.au|co\.nz|ca|de|uk|au|nz)\b(?:\/[\w./?=&%-]*)?|[@#]\p{L}[\p{L}\d_.]*)/gu,
     example: 'More at gullrock.example/share/«207».',
-    counterexample: 'Gull rock blocks/shared: «207».',
+    counterexample: 'Gull, rock and kelp blocks/share/«20» each.',
   },
   {
     reason: 'address',

@@ -30,8 +30,10 @@ export const SUPPLIES = [
   },
   {
     reason: 'needle size',
-    behind:
-      /^(?:\s?(?:or|to|[-–/])\s?\d{1,3})?\s(?:\p{L}+\s)?(?:needles?|sharps?|betweens?|milliners|crewels?)\b/iu,
+    behind: new RegExp(
+      `^(?:\\s?(?:or|to|[-–/])\\s?\\d{1,3})?\\s${QUALIFIER}?(?:needles?|sharps?|betweens?|milliners|crewels?)\\b`,
+      'iu',
+    ),
     when: ({ number, before, behind }) =>
       number.unit === undefined &&
       (!/(?:between|sharp)\b/i.test(behind) || /\bsizes?\s(?:\d{1,2}\s(?:or|to)\s)?$/i.test(before)),
@@ -63,7 +65,7 @@ export const SUPPLIES = [
   },
   {
     reason: 'thread weight',
-    behind: /^(?:\/[236])?\s(?:\p{L}+\s)?thread(?:s|\scount)?\b/iu,
+    behind: new RegExp(`^(?:/[236])?\\s${QUALIFIER}?thread(?:s|\\scount)?\\b`, 'iu'),
     when: ({ number, text }) => isBareInteger(number, 2, 999) && !countsPieces(text, number.end),
     example: 'Quilt with a «40» cotton thread.',
     counterexample: 'Quilt «40» threadbare squares.',

@@ -1,12 +1,8 @@
-/** Times of day, lengths of time, ages, dates and years. */
+/** Times of day, lengths of time, and ages. */
 import type { Recogniser } from '../recognisers.ts';
-import { countsPieces, isBareInteger, isClock, isYear, runAround, runBehind } from '../sights.ts';
+import { countsPieces, isBareInteger, isClock } from '../sights.ts';
+import { CLOCK, DAY, MONTH, UNTIL } from './calendar.ts';
 
-const MONTH =
-  '(?:Jan(?:uary)?|Feb(?:ruary)?|Mar(?:ch)?|Apr(?:il)?|May|June?|July?|Aug(?:ust)?|Sept?(?:ember)?|Oct(?:ober)?|Nov(?:ember)?|Dec(?:ember)?)';
-const DAY = '(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)days?';
-const UNTIL = '\\s?(?:to|until|till|[-–—])\\s?';
-const CLOCK = '(?:[01]?\\d|2[0-3])(?:[.:][0-5]\\d)?';
 /** With minutes that hardly any length has behind its point. */
 const SURE_CLOCK = '(?:[01]?\\d|2[0-3])[.:](?:00|15|30|45)';
 /** No unit, fraction or further digit behind the other end of a range. */
@@ -90,14 +86,6 @@ export const TIMES = [
     counterexample: 'Trim it at «6.25».',
   },
   {
-    reason: 'date',
-    before: new RegExp(`\\b${DAY},?\\s(?:the\\s)?$`),
-    behind: new RegExp(`^(?!${UNTIL}${CLOCK})(?!\\s(?:of|more)\\b)`),
-    when: ({ number, text }) => isBareInteger(number, 1, 31) && !countsPieces(text, number.end),
-    example: 'We sew on Friday «14», in the hall.',
-    counterexample: 'We sew on Friday «14» blocks each.',
-  },
-  {
     reason: 'time of day',
     before: new RegExp(
       `\\b(?:${DAY}(?:\\s\\d{1,2}\\p{L}{0,2}\\s${MONTH}(?:\\s\\d{4})?)?|weekdays|weekends|daily|every\\sday|open)[ ,:]*\\s(?:from\\s|at\\s|between\\s)?(?:${CLOCK}(?:${UNTIL}|\\sand\\s))?$`,
@@ -171,66 +159,5 @@ export const TIMES = [
         /\b(?:child(?:ren)?|kids?|babies|infants?|anyone|those)\s\S+$/i.test(before.trimEnd())),
     example: 'My youngest, who is «6», chose the yellow.',
     counterexample: 'Whoever is quick needs «6» strips.',
-  },
-  {
-    reason: 'date',
-    behind: new RegExp(
-      `^(?:\\s?(?:,|and|&|to|[-–—])\\s?\\d{1,2})?\\s(?:of\\s)?${MONTH}\\b(?!\\s\\w+\\s(?:sew|cut))`,
-    ),
-    when: ({ number }) => isBareInteger(number, 1, 31),
-    example: 'Revised «14» June 2019.',
-    counterexample: 'Quilt «14» juniper blocks.',
-  },
-  {
-    reason: 'date',
-    before: new RegExp(`\\b${MONTH}\\.?\\s(?:\\d{1,2}\\s?(?:,|and|&|to|[-–—])\\s?)?$`),
-    when: ({ number, text }) => isBareInteger(number, 1, 31) && !countsPieces(text, number.end),
-    example: 'Revised June «14», 2019.',
-    counterexample: 'You may cut «14» strips.',
-  },
-  {
-    reason: 'date',
-    when: ({ number, text }) =>
-      !countsPieces(text, number.end + runBehind(text, number).length) &&
-      /^(?:\d{1,2}([./-])\d{1,2}\1(?:\d\d|(?:19|20)\d\d)|(?:19|20)\d\d-\d\d-\d\d|(?:0?\d|1[0-2])[./-](?:19|20)\d\d|(?:19|20)\d\d[/-]\d\d)$/.test(
-        runAround(text, number),
-      ),
-    example: 'Revised 6/«14»/19.',
-    counterexample: 'Makes 12/«20»/30 blocks.',
-  },
-  {
-    reason: 'year',
-    before: /(?:©|\(c\)|\bcopyright)\s?(?:\d{4}\s?[-–,]\s?)?$/i,
-    when: ({ number }) => isBareInteger(number, 1000, 2099),
-    example: '© «2021» Blocks by the Sea.',
-    counterexample: 'We copyright nothing: «2021» blocks.',
-  },
-  {
-    reason: 'year',
-    behind: /^['’]?s\b/,
-    when: ({ number }) => number.unit === undefined && number.value.d === 1n && number.value.n % 10n === 0n,
-    example: 'A reproduction print of the «1880»s.',
-    counterexample: 'A reproduction print, «1880» strips.',
-  },
-  {
-    reason: 'year',
-    before: new RegExp(`\\b(?:spring|summer|autumn|fall|winter|since|of|in|${MONTH})\\s['’‘]$`, 'i'),
-    when: ({ number }) => isBareInteger(number, 0, 99) && number.end - number.start === 2,
-    example: 'First shown in summer ’«24».',
-    counterexample: 'First sew in the summer «24» squares.',
-  },
-  {
-    reason: 'year',
-    before: /\b(?:in|since|circa|c\.|around|from|early|late)\s$/i,
-    when: ({ number, text }) =>
-      isBareInteger(number, 1700, 1899) && number.end - number.start === 4 && !countsPieces(text, number.end),
-    example: 'An old block, in print since «1897».',
-    counterexample: 'A block sewn from «1897» hexagons.',
-  },
-  {
-    reason: 'year',
-    when: (sight) => isYear(sight),
-    example: 'First shown in «2019».',
-    counterexample: 'You need «2016» squares.',
   },
 ] as const satisfies readonly Recogniser[];

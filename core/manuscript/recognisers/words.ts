@@ -24,6 +24,17 @@ export const WORDS = [
     counterexample: 'Make «9» patches.',
   },
   {
+    reason: 'part of a name',
+    before: /(?:^|[^\p{L}])(?:the|our|my|called|named|at|in|by)\s$/u,
+    behind: /^\s\p{Lu}\p{Ll}/u,
+    when: ({ number: { notation, end }, text }) =>
+      notation.numeral.form === 'words' &&
+      notation.numeral.letterCase === 'capital' &&
+      nounsBehind(text, end).length === 0,
+    example: 'My grandmother called it the «Seven» Willows.',
+    counterexample: 'My grandmother made the «Seven» Blue Strips.',
+  },
+  {
     reason: 'number of times',
     behind: /^(?:\s(?:or|to)\s\S+|\s?[-–]\s?\d+)?(?:\s|\smore\s)times?\b/i,
     when: ({ number }) => number.unit === undefined,
