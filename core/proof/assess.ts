@@ -5,6 +5,7 @@ import type { FigureValue } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Edit, Finding, Fix, Range, Related } from '../findings/finding.ts';
+import type { NumberText } from '../quantity/notation.ts';
 import { nounEdit } from '../quantity/nouns.ts';
 import { readNumberAt } from '../quantity/read.ts';
 import { editsTo, expectedText } from './expected.ts';
@@ -29,6 +30,15 @@ export interface Assessment {
   readonly finding: Finding | undefined;
 }
 
+/** What a number is assessed in. */
+export interface Assessing {
+  readonly pattern: Pattern;
+  readonly ledger: Ledger;
+  readonly source: string;
+  /** Numbers that show how the author writes, the nearest first; those of the text around if left out. */
+  readonly habits?: () => readonly NumberText[];
+}
+
 const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
   wrong: 'wrong-figure',
   short: 'short-figure',
@@ -39,7 +49,7 @@ const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
 export function assess(
   standing: Standing,
   subject: Subject,
-  { pattern, ledger, source }: { pattern: Pattern; ledger: Ledger; source: string },
+  { pattern, ledger, source, habits }: Assessing,
 ): Assessment {
   const { figure, value } = subject;
   const verdict = judge(standing, figure, value, pattern.house);
@@ -50,6 +60,7 @@ export function assess(
     figure,
     value,
     pattern.house,
+    habits?.(),
   );
   const expected = written ?? ledger.show.figure(value, figure.kind);
   const amount = amountOf(standing, figure.kind, pattern.house);

@@ -2,26 +2,32 @@
 import type { House } from '../block/house.ts';
 import type { Figure, FigureRule, FigureValue } from '../figures/figure.ts';
 import type { Edit, Range } from '../findings/finding.ts';
+import type { NumberText } from '../quantity/notation.ts';
 import { min, ONE, type Rational, rational, ZERO } from '../quantity/rational.ts';
 import { Real, roundNearest, roundUp } from '../quantity/real.ts';
 import { fromInches, isMetric, type LengthUnit } from '../quantity/units.ts';
 import { writeLike } from '../quantity/write.ts';
 import { CONVERTED, granularity, type Stated, unitOf } from './judge.ts';
 
-/** What should stand in place of a stated number; `undefined` when it cannot be written in the author's style. */
+/**
+ * What should stand in place of a stated number; `undefined` when it cannot be written in the author's style.
+ *
+ * @param habits numbers that show this style, the nearest first
+ */
 export function expectedText(
   stated: Stated,
   text: string,
   { kind, rule }: Pick<Figure, 'kind' | 'rule'>,
   value: FigureValue,
   house: House,
+  habits?: readonly NumberText[],
 ): string | undefined {
-  if (kind === 'count') return stated.unit ? undefined : writeLike(value.shown, stated.written, text);
+  if (kind === 'count') return stated.unit ? undefined : writeLike(value.shown, stated.written, text, habits);
   const unit = unitOf(stated, kind, house);
   const converted = isMetric(unit) !== (house.system === 'metric');
   const right = converted ? convert(value, unit, rule, stated) : fromInches(value.shown, unit);
   const isLost = right.equals(ZERO) && !value.shown.equals(ZERO);
-  return isLost ? undefined : writeLike(right, { ...stated.written, unit }, text);
+  return isLost ? undefined : writeLike(right, { ...stated.written, unit }, text, habits);
 }
 
 /** The value in a unit of the other system, at a step that this unit is measured in. */

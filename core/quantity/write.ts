@@ -19,15 +19,20 @@ const MOST_PLACES = 6;
  * `text.slice(like.start, like.end)`. `undefined` when that way of writing cannot express the value, as decimals
  * cannot express a third.
  */
-export function writeLike(value: Rational, like: NumberText, text: string): string | undefined {
+export function writeLike(
+  value: Rational,
+  like: NumberText,
+  text: string,
+  numbers: readonly NumberText[] = findNumbers(text),
+): string | undefined {
   if (value.s < 0n) return undefined;
   if (value.equals(like.value)) return text.slice(like.start, like.end);
-  const numeral = writeNumeral(value, like, text);
+  const numeral = writeNumeral(value, like, numbers);
   if (numeral === undefined) return undefined;
   return numeral + ordinalSuffix(value, like) + writeMark(value, numeral, like, text);
 }
 
-function writeNumeral(value: Rational, like: NumberText, text: string): string | undefined {
+function writeNumeral(value: Rational, like: NumberText, numbers: readonly NumberText[]): string | undefined {
   const style = like.notation.numeral;
   switch (style.form) {
     case 'words':
@@ -37,9 +42,9 @@ function writeNumeral(value: Rational, like: NumberText, text: string): string |
     case 'integer':
       if (isInteger(value)) return writeInteger(value, like, style);
       if (like.unit && isMetric(like.unit)) return writeDecimal(value, PLAIN_DECIMAL);
-      return writeFraction(value, mixedHabit(text), style.grouped);
+      return writeBroken(value, numbers, style.grouped);
     case 'fraction': {
-      const habit = mixedHabit(text);
+      const habit = mixedHabit(numbers);
       const joiner =
         habit.fraction.kind === style.fraction.kind ? habit.joiner : DEFAULT_JOINER[style.fraction.kind];
       return writeFraction(value, { joiner, fraction: style.fraction }, true);
@@ -73,11 +78,26 @@ const DEFAULT_JOINER: Readonly<Record<FractionStyle['kind'], string>> = {
   words: ' and ',
 };
 
-/** How the author writes mixed numbers elsewhere in the text; glyphs where nothing tells. */
-function mixedHabit(text: string): MixedStyle {
-  const styles = findNumbers(text).map(({ notation }) => notation.numeral);
-  const mixed = styles.find((style) => style.form === 'mixed' && style.fraction.kind !== 'words');
-  if (mixed?.form === 'mixed') return mixed;
+/** Where a whole number must become a broken one: as a decimal where the author's nearest broken number is one. */
+function writeBroken(value: Rational, numbers: readonly NumberText[], grouped: boolean): string | undefined {
+  const nearest = numbers.find(({ unit, notation: { numeral } }) => {
+    if (numeral.form === 'decimal') return unit !== undefined && !isMetric(unit);
+    return isMixed(numeral);
+  });
+  const style = nearest?.notation.numeral;
+  const asDecimal = style?.form === 'decimal' ? writeDecimal(value, style) : undefined;
+  return asDecimal ?? writeFraction(value, mixedHabit(numbers), grouped);
+}
+
+function isMixed(style: NumeralStyle): style is Extract<NumeralStyle, { form: 'mixed' }> {
+  return style.form === 'mixed' && style.fraction.kind !== 'words';
+}
+
+/** How the author writes mixed numbers; glyphs where nothing tells. */
+function mixedHabit(numbers: readonly NumberText[]): MixedStyle {
+  const styles = numbers.map(({ notation }) => notation.numeral);
+  const mixed = styles.find(isMixed);
+  if (mixed) return mixed;
   const fraction = styles.find((style) => style.form === 'fraction');
   return fraction?.form === 'fraction'
     ? { joiner: DEFAULT_JOINER[fraction.fraction.kind], fraction: fraction.fraction }
