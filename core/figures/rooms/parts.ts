@@ -8,7 +8,7 @@ import { toInches } from '../../quantity/units.ts';
 import { unitMethod } from '../../trade/units/kinds.ts';
 import { type UnitRequirement, unitRequirement } from '../../trade/units/requirement.ts';
 import { USUAL_OVERSIZE } from '../../trade/units/seams.ts';
-import type { CuttingRules, Method, UnitKind, UnitSpec } from '../../trade/units/unit.ts';
+import type { CuttingRules, Method, NextCut, UnitKind, UnitSpec } from '../../trade/units/unit.ts';
 import { Derivation, type Settled } from '../derivation.ts';
 import { blockCount } from './quilt.ts';
 import { usableWidth } from './usableWidth.ts';
@@ -117,6 +117,10 @@ export interface CutName {
   /** `large-square`, or `strip-2` where several cuts have the same role. */
   readonly id: string;
   readonly role: string;
+  /** Position in the unit's list of fabrics, from 0. */
+  readonly from: number;
+  /** What happens to the piece next. */
+  readonly next: NextCut;
   readonly trimmable: boolean;
 }
 
@@ -126,10 +130,10 @@ export function cutNames(pattern: Pattern, place: PartPlace): CutName[] {
     .map((size) => unitPart(Derivation.unrecorded(pattern, size), place))
     .find((found) => found !== undefined);
   const cuts = unit?.method.cuts(unit.spec, unit.rules) ?? [];
-  return cuts.map(({ role }, index) => {
+  return cuts.map(({ role, from, next }, index) => {
     const alike = cuts.filter((cut) => cut.role === role).length > 1;
     const number = cuts.slice(0, index + 1).filter((cut) => cut.role === role).length;
     const id = role.replace(/\s+/g, '-') + (alike ? `-${number}` : '');
-    return { id, role, trimmable: unit?.method.trimmable ?? false };
+    return { id, role, from, next, trimmable: unit?.method.trimmable ?? false };
   });
 }

@@ -1,0 +1,217 @@
+/** What a phrase may speak of: every thing of the quilt that its words allow, with the clues for and against. */
+import type { ReadNumber } from '../manuscript/manuscript.ts';
+import type { Amount, Side } from './amount.ts';
+import { type Concept, type ConceptClass, classOf } from './concept.ts';
+import type { Clue, Evidence } from './evidence.ts';
+import type { Phrase } from './phrase.ts';
+import type { Slot, Thing, Want } from './things/index.ts';
+
+/** One side of an amount, read as one figure. */
+export interface Reading {
+  readonly side: Side;
+  readonly figure: string;
+}
+
+export interface Candidate {
+  readonly thing: Thing;
+  readonly readings: readonly Reading[];
+  /** How well the words fit; numbers are not looked at yet. */
+  readonly score: number;
+  /** For the author, the strongest first. */
+  readonly clues: readonly string[];
+  /** Something that the trade would say is missing: enough to leave a number alone, never enough to tie it. */
+  readonly isWeak: boolean;
+}
+
+/** How much it speaks against a thing that something else of a class is named nearer. */
+const AGAINST: Readonly<Record<ConceptClass, number>> = {
+  part: 5,
+  border: 5,
+  fabric: 3.5,
+  name: 5,
+  form: 6,
+  state: 4,
+  axis: 6,
+  act: 0,
+  scope: 2,
+  size: 0,
+};
+/** What is named in a sentence before still holds for these classes; how something is measured is said each time. */
+const CARRIES: ReadonlySet<ConceptClass> = new Set(['part', 'border', 'fabric', 'name']);
+const OWN_SENTENCE = 0.62;
+/** An amount of the phrase that the thing has no figure for, or that it has one for and leaves alone. */
+const LEFT_OVER = 2.5;
+const LEFT_ALONE = 3.5;
+/** Needed words that are no concept must stand in the sentence itself, or at the head of its column. */
+const SAID = 0.6;
+const BESIDE = 0.85;
+/** What a distance from a line or an edge can be: the author's own figure, a seam, the binding's joining. */
+const DISTANCES = /^(?:own\.|house (?:backing )?seam$)/;
+/** A thing that so much speaks against is not looked at further. */
+const HOPELESS = -2;
+/** A needed word must be at least so near. */
+const NEAR_ENOUGH = 0.2;
+
+export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readonly Thing[]): Candidate[] {
+  // What is left over is counted by no figure but those of what is left over.
+  const isSpare = (evidence.clue(['form:spare'])?.strength ?? 0) >= BESIDE;
+  const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
+  // "Lay two of them on opposite corners": a part of what was counted before, which no figure fixes.
+  if ((evidence.clue(['form:them'])?.strength ?? 0) >= BESIDE) return [];
+  return things.flatMap((thing) => {
+    if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
+    if (isDistance && !DISTANCES.test(thing.key)) return [];
+    const base = weigh(thing.wants, evidence);
+    if (base.score - against(thing.wants, thing.against ?? [], evidence) < HOPELESS) return [];
+    const counts = optionsFor(phrase.count, thing);
+    const sizes = optionsFor(phrase.size, thing);
+    return pairs(counts, sizes)
+      .filter(({ readings }) => readings.length > 0)
+      .map(({ readings, wants, cost }): Candidate => {
+        const own = weigh(wants, evidence);
+        const rivals = against([...thing.wants, ...wants], thing.against ?? [], evidence);
+        return {
+          thing,
+          readings,
+          score: base.score + own.score - rivals - cost,
+          get clues() {
+            const clues = [...base.clues, ...own.clues].sort((a, b) => b.weight - a.weight);
+            return [...new Set(clues.map(({ clue }) => clue.words()))].slice(0, 3);
+          },
+          isWeak: base.isWeak || own.isWeak,
+        };
+      });
+  });
+}
+
+/** The ways to read an amount of the phrase, or to leave it to another thing. */
+function optionsFor(amount: Amount | undefined, thing: Thing): Option[] {
+  if (!amount) return [NOTHING];
+  const options = readAmount(amount, thing);
+  return [...options, { ...NOTHING, cost: options.length > 0 ? LEFT_ALONE : LEFT_OVER }];
+}
+
+interface Weighed {
+  readonly score: number;
+  readonly clues: readonly { readonly clue: Clue; readonly weight: number }[];
+  /** Whether something needed is not said. */
+  readonly isWeak: boolean;
+}
+
+function weigh(wants: readonly Want[], evidence: Evidence): Weighed {
+  let score = 0;
+  let isWeak = false;
+  const clues: { clue: Clue; weight: number }[] = [];
+  for (const { concepts, words, weight, needed } of wants) {
+    const clue: Clue | undefined = words ? evidence.words(words) : evidence.clue(concepts);
+    if (needed && (clue?.strength ?? 0) < (words ? SAID : NEAR_ENOUGH)) isWeak = true;
+    if (!clue) continue;
+    score += weight * clue.strength;
+    clues.push({ clue, weight: weight * clue.strength });
+  }
+  return { score, clues, isWeak };
+}
+
+/** What is named nearer than what the thing wants of the same class; one want may be met by any of its concepts. */
+function against(wants: readonly Want[], more: readonly ConceptClass[], evidence: Evidence): number {
+  const wanted = new Map<ConceptClass, { concepts: Concept[]; strength: number }>();
+  for (const each of more) wanted.set(each, { concepts: [], strength: 0 });
+  for (const { concepts } of wants) {
+    const strength = evidence.clue(concepts)?.strength ?? 0;
+    for (const concept of concepts) {
+      const known = wanted.get(classOf(concept)) ?? { concepts: [], strength: 0 };
+      wanted.set(classOf(concept), {
+        concepts: [...known.concepts, concept],
+        strength: Math.max(known.strength, strength),
+      });
+    }
+  }
+  let cost = 0;
+  for (const [each, { concepts, strength }] of wanted) {
+    if (AGAINST[each] === 0) continue;
+    const rival =
+      evidence.rival(each, each === 'part' ? [...concepts, 'part:quilt'] : concepts)?.strength ?? 0;
+    if (rival < (CARRIES.has(each) ? 0 : OWN_SENTENCE)) continue;
+    cost += AGAINST[each] * Math.max(0, rival - strength);
+  }
+  return cost;
+}
+
+interface Option {
+  readonly readings: readonly Reading[];
+  readonly wants: readonly Want[];
+  readonly cost: number;
+}
+
+const NOTHING: Option = { readings: [], wants: [], cost: 0 };
+
+function pairs(left: readonly Option[], right: readonly Option[]): Option[] {
+  return left.flatMap((a) =>
+    right.map((b) => ({
+      readings: [...a.readings, ...b.readings],
+      wants: [...a.wants, ...b.wants],
+      cost: a.cost + b.cost,
+    })),
+  );
+}
+
+/** The ways in which an amount fits the slots of a thing. */
+function readAmount({ sides, isGrid }: Amount, thing: Thing): Option[] {
+  const [first, second] = sides;
+  const one = (slot: Slot, side: Side): Option[] => {
+    const cost = misfit(side, slot, isGrid);
+    if (cost === undefined) return [];
+    return [{ readings: [{ side, figure: slot.figure }], wants: slot.wants, cost }];
+  };
+  if (!second) return thing.slots.flatMap((slot) => one(slot, first));
+  const of = (takes: Slot['takes']) => thing.slots.filter((slot) => slot.takes === takes);
+  const both = (a: readonly Slot[], b: readonly Slot[], cost: number): Option[] =>
+    a.flatMap((x) =>
+      b.flatMap((y) =>
+        pairs(one(x, first), one(y, second)).flatMap((option) =>
+          option.readings.length === 2
+            ? [{ ...option, wants: option.wants.filter(isOfBoth), cost: option.cost + cost }]
+            : [],
+        ),
+      ),
+    );
+  return [
+    ...both(of('width'), of('length'), -SHAPE),
+    ...both(of('length'), of('width'), TURNED - SHAPE),
+    ...of('side').flatMap((slot) => both([slot], [slot], -SHAPE - 0.1)),
+    ...(isGrid ? both(of('count'), of('count'), 0) : []),
+  ];
+}
+
+/** Which side is which needs no word where both are given. */
+function isOfBoth({ concepts }: Want): boolean {
+  return !concepts.some((concept) => classOf(concept) === 'axis');
+}
+
+/** Two sides are said of what has two sides. */
+const SHAPE = 1;
+/** The longer side is seldom given first. */
+const TURNED = 0.3;
+
+/** "two", where no unit says that it is a length. */
+function isCountWord({ unit, kind, written }: ReadNumber): boolean {
+  return unit === undefined && kind === 'count' && written.notation.numeral.form === 'words';
+}
+
+/** How ill a number fits a slot by its unit; `undefined` when it cannot be meant. */
+function misfit({ spots }: Side, { takes }: Slot, isGrid: boolean): number | undefined {
+  const units = spots.map(({ number }) => number.unit);
+  const isCount = spots.every(
+    ({ number }) => number.kind === 'count' || (isGrid && number.unit === undefined),
+  );
+  if (takes === 'count') return isCount && units.every((unit) => !unit) ? 0 : undefined;
+  if (spots.some(({ number }) => number.kind === 'fraction-of' || isCountWord(number))) return undefined;
+  const unit = units.find((each) => each !== undefined);
+  if (takes === 'yardage') {
+    if (unit === 'yd' || unit === 'm') return 0;
+    if (unit === 'cm') return 0.5;
+    return unit ? undefined : isCount ? 2 : 0.5;
+  }
+  if (unit === 'yd') return 4;
+  return unit ? 0 : isCount ? 3.5 : 0.5;
+}

@@ -1,0 +1,163 @@
+/** What is said about a phrase, and how near to it. */
+import { type Concept, type ConceptClass, classOf } from './concept.ts';
+import type { Line } from './line.ts';
+import type { Phrase } from './phrase.ts';
+import type { Mention, Vocabulary } from './vocabulary.ts';
+
+export interface Clue {
+  /** From 0, not said at all, to 1, said in the same words. */
+  readonly strength: number;
+  readonly says: Concept;
+  /** For the author: `“strips” beside it`, `heading “Binding”`. */
+  words(): string;
+}
+
+export interface Evidence {
+  /** The strongest clue for any of the concepts. */
+  clue(concepts: readonly Concept[]): Clue | undefined;
+  /** The strongest clue for something else of a class. */
+  rival(of: ConceptClass, concepts: readonly Concept[]): Clue | undefined;
+  /** How surely all the words are said, each in any form. */
+  words(stems: readonly string[]): Clue | undefined;
+}
+
+const PLACES = {
+  core: 1,
+  behind: 0.95,
+  head: 0.9,
+  sentenceBefore: 0.65,
+  sentenceBehind: 0.45,
+  runIn: 0.75,
+  earlier: 0.6,
+  next: 0.3,
+  later: 0.1,
+} as const;
+
+export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary): Evidence {
+  const column = (phrase.count ?? phrase.size)?.sides[0].spots[0]?.column;
+  const layers = [
+    ...(column && line.isRow ? [{ where: 'column' as const, text: column, strength: 0.85 }] : []),
+    ...line.layers,
+  ];
+  const clues = new Map<Concept, Clue>();
+  const add = (mention: Mention, strength: number, words: () => string) => {
+    const known = clues.get(mention.says);
+    if (!known || known.strength < strength) clues.set(mention.says, { says: mention.says, strength, words });
+  };
+  for (const mention of vocabulary.mentions(line.text)) {
+    const strength = nearness(mention, phrase, line);
+    add(
+      mention,
+      strength,
+      () => `“${mention.text}” ${strength >= PLACES.head - FARTHEST ? 'beside it' : 'near it'}`,
+    );
+  }
+  for (const { where, text, strength } of layers)
+    for (const mention of vocabulary.mentions(text))
+      add(mention, strength, () => `${WHERE[where]} “${shortened(text)}”`);
+  return new PhraseEvidence(
+    clues,
+    [
+      { text: line.text.slice(phrase.start, phrase.end), strength: 1 },
+      { text: line.text.slice(phrase.sentence.start, phrase.sentence.end), strength: 0.7 },
+      ...layers,
+    ],
+    vocabulary,
+  );
+}
+
+class PhraseEvidence implements Evidence {
+  readonly #clues: ReadonlyMap<Concept, Clue>;
+  readonly #byClass = new Map<ConceptClass, Clue[]>();
+  readonly #texts: readonly { readonly text: string; readonly strength: number }[];
+  readonly #vocabulary: Vocabulary;
+
+  constructor(
+    clues: ReadonlyMap<Concept, Clue>,
+    texts: readonly { readonly text: string; readonly strength: number }[],
+    vocabulary: Vocabulary,
+  ) {
+    this.#clues = clues;
+    this.#texts = texts;
+    this.#vocabulary = vocabulary;
+    for (const clue of clues.values()) {
+      const list = this.#byClass.get(classOf(clue.says)) ?? [];
+      list.push(clue);
+      this.#byClass.set(classOf(clue.says), list);
+    }
+  }
+
+  clue(concepts: readonly Concept[]): Clue | undefined {
+    let best: Clue | undefined;
+    for (const concept of concepts) {
+      const clue = this.#clues.get(concept);
+      if (clue && clue.strength > (best?.strength ?? 0)) best = clue;
+    }
+    return best;
+  }
+
+  rival(of: ConceptClass, concepts: readonly Concept[]): Clue | undefined {
+    let best: Clue | undefined;
+    for (const clue of this.#byClass.get(of) ?? [])
+      if (clue.strength > (best?.strength ?? 0) && !concepts.includes(clue.says)) best = clue;
+    return best;
+  }
+
+  words(stems: readonly string[]): Clue | undefined {
+    let strength = 1;
+    for (const stem of stems) {
+      const found = this.#texts.find(({ text }) => this.#vocabulary.stems(text).has(stem));
+      if (!found) return undefined;
+      strength = Math.min(strength, found.strength);
+    }
+    return { says: 'name:', strength, words: () => `the words “${stems.join('”, “')}”` };
+  }
+}
+
+const WHERE = {
+  row: 'row',
+  column: 'column',
+  list: 'list under',
+  'lead-in': 'lead-in',
+  heading: 'heading',
+  before: 'paragraph before',
+} as const;
+
+function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
+  if (line.isRow) {
+    if (start >= phrase.start && end <= phrase.end) return PLACES.core;
+    return start < phrase.core.start ? PLACES.head : PLACES.sentenceBehind;
+  }
+  if (start >= phrase.core.start && end <= phrase.core.end) return PLACES.core;
+  if (start >= phrase.core.end && end <= phrase.end) return PLACES.behind - far(start - phrase.core.end);
+  if (end <= phrase.core.start && start >= phrase.start) return PLACES.head - far(phrase.core.start - end);
+  // "rows of (6)": what stands right before a number belongs to it, whatever stands before that.
+  if (end <= phrase.core.start && /^[\s([]*$/.test(line.text.slice(end, phrase.core.start)))
+    return PLACES.head;
+  const inSentence = start >= phrase.sentence.start && end <= phrase.sentence.end;
+  if (inSentence) return start < phrase.core.start ? PLACES.sentenceBefore : PLACES.sentenceBehind;
+  if (start > phrase.core.start)
+    return /[.!?]\s/.test(line.text.slice(phrase.sentence.end, start)) ? PLACES.later : PLACES.next;
+  if (end <= runInEnd(line.text)) return PLACES.runIn;
+  const between = line.text.slice(end, phrase.sentence.start).split(/[.!?]\s/).length - 1;
+  return Math.max(0.2, PLACES.earlier - 0.1 * Math.max(0, between - 1));
+}
+
+/** A few words at the start of a paragraph that act as its heading: "*Inner border:* …", "2. Blocks. …". */
+function runInEnd(text: string): number {
+  return /^(?:\d+[.)]\s+)?[^.:!?\n]{0,40}[.:]/.exec(text)?.[0].length ?? 0;
+}
+
+const FARTHEST = 0.15;
+
+/** What stands farther off in the same clause is a little less sure. */
+function far(distance: number): number {
+  return Math.min(FARTHEST, distance / 400);
+}
+
+const LONGEST_QUOTE = 40;
+
+function shortened(text: string): string {
+  const flat = text.replace(/\s+/g, ' ').trim();
+  return flat.length > LONGEST_QUOTE ? `${flat.slice(0, LONGEST_QUOTE).trimEnd()}…` : flat;
+}

@@ -1,0 +1,70 @@
+/** The words that a manuscript may use: the trade's, and the names of this pattern. */
+import type { Pattern } from '../block/pattern.ts';
+import { type Concept, classOf } from './concept.ts';
+import { LEXICON } from './lexicon.ts';
+import { namesOf } from './names.ts';
+import { stemsOf } from './stems.ts';
+import { wholeWords } from './wholeWords.ts';
+
+/** A concept where a text speaks of it. */
+export interface Mention {
+  readonly says: Concept;
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+export interface Vocabulary {
+  mentions(text: string): readonly Mention[];
+  stems(text: string): ReadonlySet<string>;
+}
+
+interface Word {
+  readonly says: Concept;
+  readonly pattern: RegExp;
+}
+
+const TRADE: readonly Word[] = LEXICON.map(({ says, words }) => ({ says, pattern: wholeWords(words) }));
+
+export function vocabularyOf(pattern: Pattern): Vocabulary {
+  const words = [...TRADE, ...namesOf(pattern)];
+  return {
+    mentions: remembered((text) => mentionsIn(text, words)),
+    stems: remembered((text) => new Set(stemsOf(text))),
+  };
+}
+
+/** Headings and lead-ins are asked for again with every phrase below them. */
+function remembered<T>(read: (text: string) => T): (text: string) => T {
+  const known = new Map<string, T>();
+  return (text) => {
+    const found = known.get(text) ?? read(text);
+    known.set(text, found);
+    return found;
+  };
+}
+
+function mentionsIn(text: string, words: readonly Word[]): Mention[] {
+  const flat = text.replace(/[\n\t\u00a0\u202f]/g, ' ');
+  const found = words.flatMap(({ says, pattern }) =>
+    [...flat.matchAll(pattern)].map((match) => ({
+      says,
+      start: match.index,
+      end: match.index + match[0].length,
+      text: match[0].trim(),
+    })),
+  );
+  return found.filter((mention) => !isPartOf(mention, found)).sort((a, b) => a.start - b.start);
+}
+
+/** `border` in `border strips` stays; `corner` in `corner squares` is of the same class and shorter, and goes. */
+function isPartOf(mention: Mention, all: readonly Mention[]): boolean {
+  return all.some(
+    (other) =>
+      other.says !== mention.says &&
+      classOf(other.says) === classOf(mention.says) &&
+      other.start <= mention.start &&
+      other.end >= mention.end &&
+      other.end - other.start > mention.end - mention.start,
+  );
+}
