@@ -2,9 +2,11 @@
 import { readPattern } from '../block/read.ts';
 import { openLedger } from '../figures/ledger.ts';
 import type { Finding } from '../findings/finding.ts';
-import { type ReadNumber, readManuscript } from '../manuscript/manuscript.ts';
+import { type Manuscript, type ReadNumber, readManuscript } from '../manuscript/manuscript.ts';
+import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
+import { tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
@@ -18,17 +20,18 @@ export function proofread({ source }: Document): Proof {
   const pattern = readPattern(manuscript.fences);
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
+  const readings = tieReadings(manuscript, pattern, ledger);
   const { statements, findings: stated } = checkStatements(source, pattern, ledger);
-  const tied = new Set([...tags.ties.keys()].map(({ written }) => written));
+  const tied = new Set([...tags.ties.keys(), ...readings.keys()].map(({ written }) => written));
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
   const accounts = manuscript.numbers.map((number) => {
-    const tie = tags.ties.get(number);
+    const tie = tags.ties.get(number) ?? readings.get(number);
     if (!tie) return untied(number);
     const standing = { ...number, around: number.passage };
     const { kind, expected, finding } = assess(
       standing,
       { ...tie, show: ledger.show },
-      { pattern, ledger, source },
+      { pattern, ledger, source, habits: () => habitsAt(number, manuscript) },
     );
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
@@ -44,6 +47,11 @@ export function proofread({ source }: Document): Proof {
     findings: found.sort((a, b) => a.start - b.start || a.end - b.end),
     coverage: coverageOf(accounts),
   };
+}
+
+/** The numbers of its own passage first, then all others from the start. */
+function habitsAt({ passage }: ReadNumber, { numbers }: Manuscript): NumberText[] {
+  return [...passage.numbers, ...numbers].map(({ written }) => written);
 }
 
 function untied(number: ReadNumber): Account {

@@ -1,0 +1,201 @@
+/** What one phrase speaks of, decided from its candidates: the words choose, and the numbers where words leave a choice. */
+import type { Pattern } from '../block/pattern.ts';
+import type { Figure, FigureValue } from '../figures/figure.ts';
+import type { Ledger } from '../figures/ledger.ts';
+import type { ReadNumber } from '../manuscript/manuscript.ts';
+import { ONE, type Rational, rational } from '../quantity/rational.ts';
+import { INCHES_PER } from '../quantity/units.ts';
+import type { Side, SizedSpot } from '../reading/amount.ts';
+import type { Candidate } from '../reading/candidates.ts';
+import type { ReadPhrase } from '../reading/readPhrases.ts';
+import type { Thing } from '../reading/things/index.ts';
+import { amountOf, judge, unitOf } from './judge.ts';
+import type { Tie } from './proof.ts';
+import { isSame } from './sizeOf.ts';
+import { isLikelySlip } from './slips.ts';
+
+/** Below this the words do not say enough, whatever the numbers. */
+const ENOUGH = 2.8;
+/** Words and numbers together must say so much to verify a number, and so much to call it wrong. */
+const VERIFIED = 5.5;
+const WRONG = 1.3;
+/** What a number that differs in a way in which people err costs. */
+const SLIP = 2.5;
+/** A reading whose words fit so much worse is none, whatever its numbers. */
+const MARGIN = 2;
+/** Whatever explains the numbers as they stand speaks for them, if its words fit half as well. */
+const ALIBI = 1.5;
+const ALIBI_MARGIN = 2.5;
+/** A wrong number that another reading comes so near to is not told which of the two it is. */
+const CLOSE = 0.75;
+
+const USABLE_WIDTH = 'house.usable width';
+
+interface DecidedTie {
+  readonly number: ReadNumber;
+  readonly tie: Tie;
+  readonly agrees: boolean;
+}
+
+interface Settled {
+  readonly candidate: Candidate;
+  readonly total: number;
+  /** Whether its numbers are right, or wrong in a way in which people err. */
+  readonly isPossible: boolean;
+  readonly ties: readonly DecidedTie[];
+}
+
+export class Decision {
+  readonly ties: (readonly [ReadNumber, Tie])[] = [];
+  /** The thing that the phrase speaks of beyond doubt. */
+  readonly anchor: Thing | undefined;
+  readonly #phrase: ReadPhrase;
+  readonly #pattern: Pattern;
+  readonly #ledger: Ledger;
+
+  constructor(phrase: ReadPhrase, pattern: Pattern, ledger: Ledger) {
+    this.#phrase = phrase;
+    this.#pattern = pattern;
+    this.#ledger = ledger;
+    const possible = phrase.candidates
+      .filter(({ score }) => score >= ALIBI)
+      .map((candidate) => this.#settle(candidate))
+      .filter(({ ties, isPossible }) => ties.length > 0 && isPossible);
+    const best = possible.find(({ candidate }) => !candidate.isWeak)?.candidate.score ?? 0;
+    const settled = possible
+      .filter(({ candidate }) => candidate.score >= best - ALIBI_MARGIN)
+      .sort((a, b) => b.total - a.total);
+    this.anchor = settled[0] && isBeyondDoubt(settled[0]) ? settled[0].candidate.thing : undefined;
+    const open = new Set(settled.flatMap(({ ties }) => ties.map(({ number }) => number)));
+    for (const each of settled) {
+      if (each.candidate.isWeak || each.candidate.score < Math.max(ENOUGH, best - MARGIN)) continue;
+      for (const { number, tie, agrees } of each.ties) {
+        if (!open.delete(number)) continue;
+        const isWrong = each.total >= WRONG && !hasAlibi(number, each, settled);
+        if (agrees ? each.total >= VERIFIED : isWrong) this.ties.push([number, tie]);
+      }
+    }
+  }
+
+  #settle(candidate: Candidate): Settled {
+    const sides = candidate.readings.flatMap(({ side, figure: id }) => {
+      const figure = this.#ledger.figure(id);
+      return figure ? [{ id, ...this.#settleSide(side, figure) }] : [];
+    });
+    const isRight = (ties: readonly DecidedTie[]) => ties.length > 0 && ties.every(({ agrees }) => agrees);
+    const someAgree = sides.some(({ ties }) => isRight(ties));
+    // That strips reach across the fabric is said in passing: where nothing else agrees, another length is meant.
+    const isPassing = ({ id, ties }: { id: string; ties: readonly DecidedTie[] }) =>
+      id === USABLE_WIDTH && candidate.thing.topic !== 'house' && !isRight(ties) && !someAgree;
+    return {
+      candidate,
+      total: candidate.score + sides.reduce((sum, { worth }) => sum + worth, 0),
+      isPossible: sides.every((side) => side.isPossible && !isPassing(side)),
+      ties: sides.flatMap(({ ties }) =>
+        ties.map((each) => ({ ...each, tie: withClues(each.tie, candidate) })),
+      ),
+    };
+  }
+
+  #settleSide({ spots, twins }: Side, figure: Figure) {
+    const all = [...spots, ...twins];
+    const ties: DecidedTie[] = [];
+    let [worth, right, strange] = [0, 0, 0];
+    for (const { number, ...spot } of all) {
+      const found = this.#value(figure, { number, ...spot });
+      const fit = found ? this.#fit(number, figure, found.value) : 'strange';
+      if (typeof fit === 'number') right++;
+      if (fit === 'strange') strange++;
+      worth += typeof fit === 'number' ? fit : -SLIP;
+      if (found) ties.push({ number, agrees: typeof fit === 'number', tie: { figure, ...found } });
+    }
+    // One of a list, or of two units, may be wrong in any way where the others are right.
+    const isPossible = strange === 0 || right >= all.length / 2;
+    return { ties, isPossible, worth: worth / Math.max(1, all.length) };
+  }
+
+  #value(figure: Figure, { size, sizedBy }: SizedSpot) {
+    const names = this.#pattern.sizes.map(({ name }) => name);
+    if (names.length === 1 || isSame(figure, this.#pattern)) {
+      const value = [...figure.values.values()][0];
+      return value && { value, size: null, evidence: [] };
+    }
+    if (size !== undefined) {
+      const value = figure.values.get(size);
+      return value && { value, size, evidence: sizedBy ? [sizedBy] : [] };
+    }
+    const named = names
+      .map((name) => ({ name, clue: this.#phrase.evidence.clue([`size:${name}`]) }))
+      .filter(({ clue }) => clue !== undefined)
+      .sort((a, b) => (b.clue?.strength ?? 0) - (a.clue?.strength ?? 0));
+    const [first, second] = named;
+    if (!first?.clue || first.clue.strength === second?.clue?.strength) return undefined;
+    const value = figure.values.get(first.name);
+    return value && { value, size: first.name, evidence: [first.clue.words()] };
+  }
+
+  /** How much the agreement says, or how the number differs. */
+  #fit(number: ReadNumber, figure: Figure, value: FigureValue): number | 'slip' | 'strange' {
+    const { house } = this.#pattern;
+    const amount = amountOf(number, figure.kind, house);
+    if (!amount) return 'strange';
+    if (judge(number, figure, value, house) === 'verified') {
+      if (amount.equals(value.shown) || figure.rule === 'exact') return rarity(number);
+      return isFarAbove(amount, figure, value) ? 'strange' : Math.min(1, rarity(number));
+    }
+    // A bare count may be a length whose unit is understood, but only where it is the right one.
+    if (figure.kind !== 'count' && number.kind === 'count') return 'strange';
+    const scale = figure.kind === 'count' ? ONE : INCHES_PER[unitOf(number, figure.kind, house)];
+    const others = [...figure.values.values()].map((other) => other.shown);
+    const slip = {
+      amount,
+      right: value.shown,
+      written: number.value,
+      rightWritten: value.shown.div(scale),
+      kind: figure.kind,
+    };
+    return isLikelySlip(slip, others, house.seam) ? 'slip' : 'strange';
+  }
+}
+
+function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {
+  return !candidate.isWeak && total >= VERIFIED && ties.every(({ agrees }) => agrees);
+}
+
+/** The clues are put into words only when somebody asks. */
+function withClues(tie: Tie, candidate: Candidate): Tie {
+  return {
+    ...tie,
+    get evidence() {
+      return [...candidate.clues, ...tie.evidence];
+    },
+  };
+}
+
+/** Whether another reading explains the numbers of the phrase as they stand, or one that differs comes as near. */
+function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): boolean {
+  const tied = best.ties.find((tie) => tie.number === number)?.tie;
+  return all.some((other) => {
+    const own = other.ties.find((tie) => tie.number === number);
+    if (!own || !tied || isSameValue(own.tie, tied)) return false;
+    if (!own.agrees) return !other.candidate.isWeak && best.total - other.total < CLOSE;
+    return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.agrees));
+  });
+}
+
+function isSameValue(a: Tie, b: Tie): boolean {
+  return a.figure === b.figure || (a.value.shown.equals(b.value.shown) && a.figure.rule === b.figure.rule);
+}
+
+/** Much more than what is required satisfies it, but is no sign that it is what the text speaks of. */
+function isFarAbove(amount: Rational, { kind }: Figure, { shown }: FigureValue): boolean {
+  const spare = kind === 'count' ? rational(2) : kind === 'yardage' ? rational(36) : rational(8);
+  return amount.compare(shown.mul(5n, 4n).add(spare)) > 0;
+}
+
+/** How much agreement says: that a 2 is right may be chance, that a 168 is right is not. */
+function rarity({ value, unit }: ReadNumber): number {
+  const size = value.valueOf();
+  if (!unit && value.d === 1n) return size <= 1 ? 0.5 : size <= 4 ? 1.2 : size <= 12 ? 2 : 3;
+  return value.d > 1n || size > 12 ? 3 : 2;
+}
