@@ -4,7 +4,7 @@ import { Real } from '../../core/quantity/real.ts';
 import { patternOf, summary } from '../support/pattern.ts';
 import { blockOf, type RandomPattern, randomPattern } from '../support/randomPattern.ts';
 
-const RUNS = { seed: 20_261_125, numRuns: 100 } as const;
+const RUNS = { seed: 20_261_125, numRuns: 60 } as const;
 
 const holds = (property: (pattern: RandomPattern) => void) =>
   fc.assert(fc.property(randomPattern, property), RUNS);
