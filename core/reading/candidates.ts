@@ -55,16 +55,17 @@ const NEAR_ENOUGH = 0.2;
 export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readonly Thing[]): Candidate[] {
   // What is left over is counted by no figure but those of what is left over.
   const isSpare = (evidence.clue(['form:spare'])?.strength ?? 0) >= BESIDE;
+  const isUnderstood = evidence.hasUnits;
   const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
   // "Lay two of them on opposite corners": a part of what was counted before, which no figure fixes.
-  if ((evidence.clue(['form:them'])?.strength ?? 0) >= BESIDE) return [];
+  if (isPartOfThem(evidence)) return [];
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
     const base = weigh(thing.wants, evidence);
     if (base.score - against(thing.wants, thing.against ?? [], evidence) < HOPELESS) return [];
-    const counts = optionsFor(phrase.count, thing);
-    const sizes = optionsFor(phrase.size, thing);
+    const counts = optionsFor(phrase.count, thing, isUnderstood);
+    const sizes = optionsFor(phrase.size, thing, isUnderstood);
     return pairs(counts, sizes)
       .filter(({ readings }) => readings.length > 0)
       .map(({ readings, wants, cost }): Candidate => {
@@ -84,10 +85,15 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
   });
 }
 
+function isPartOfThem(evidence: Evidence): boolean {
+  const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
+  return strength('form:them') >= BESIDE && strength('act:make', 'act:total', 'scope:total') < BESIDE;
+}
+
 /** The ways to read an amount of the phrase, or to leave it to another thing. */
-function optionsFor(amount: Amount | undefined, thing: Thing): Option[] {
+function optionsFor(amount: Amount | undefined, thing: Thing, isUnderstood: boolean): Option[] {
   if (!amount) return [NOTHING];
-  const options = readAmount(amount, thing);
+  const options = readAmount(amount, thing, isUnderstood);
   return [...options, { ...NOTHING, cost: options.length > 0 ? LEFT_ALONE : LEFT_OVER }];
 }
 
@@ -156,10 +162,10 @@ function pairs(left: readonly Option[], right: readonly Option[]): Option[] {
 }
 
 /** The ways in which an amount fits the slots of a thing. */
-function readAmount({ sides, isGrid }: Amount, thing: Thing): Option[] {
+function readAmount({ sides, isGrid }: Amount, thing: Thing, isUnderstood: boolean): Option[] {
   const [first, second] = sides;
   const one = (slot: Slot, side: Side): Option[] => {
-    const cost = misfit(side, slot, isGrid);
+    const cost = misfit(side, slot, isGrid, isUnderstood);
     if (cost === undefined) return [];
     return [{ readings: [{ side, figure: slot.figure }], wants: slot.wants, cost }];
   };
@@ -198,8 +204,17 @@ function isCountWord({ unit, kind, written }: ReadNumber): boolean {
   return unit === undefined && kind === 'count' && written.notation.numeral.form === 'words';
 }
 
-/** How ill a number fits a slot by its unit; `undefined` when it cannot be meant. */
-function misfit({ spots }: Side, { takes }: Slot, isGrid: boolean): number | undefined {
+/**
+ * How ill a number fits a slot by its unit; `undefined` when it cannot be meant.
+ *
+ * @param isUnderstood whether the sentence has lengths with a unit, so that a bare number may be one too
+ */
+function misfit(
+  { spots }: Side,
+  { takes }: Slot,
+  isGrid: boolean,
+  isUnderstood: boolean,
+): number | undefined {
   const units = spots.map(({ number }) => number.unit);
   const isCount = spots.every(
     ({ number }) => number.kind === 'count' || (isGrid && number.unit === undefined),
@@ -213,5 +228,5 @@ function misfit({ spots }: Side, { takes }: Slot, isGrid: boolean): number | und
     return unit ? undefined : isCount ? 2 : 0.5;
   }
   if (unit === 'yd') return 4;
-  return unit ? 0 : isCount ? 3.5 : 0.5;
+  return unit ? 0 : isCount ? (isUnderstood ? 1.5 : 3.5) : 0.5;
 }

@@ -13,6 +13,8 @@ export interface Clue {
 }
 
 export interface Evidence {
+  /** Whether another number of the sentence is a length with its unit. */
+  readonly hasUnits: boolean;
   /** The strongest clue for any of the concepts. */
   clue(concepts: readonly Concept[]): Clue | undefined;
   /** The strongest clue for something else of a class. */
@@ -63,10 +65,22 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
       ...layers,
     ],
     vocabulary,
+    hasUnits(line, phrase),
+  );
+}
+
+function hasUnits({ spots }: Line, { sentence, core }: Phrase): boolean {
+  return spots.some(
+    ({ number, start }) =>
+      (number.unit === 'in' || number.unit === 'cm') &&
+      start >= sentence.start &&
+      start < sentence.end &&
+      (start < core.start || start >= core.end),
   );
 }
 
 class PhraseEvidence implements Evidence {
+  readonly hasUnits: boolean;
   readonly #clues: ReadonlyMap<Concept, Clue>;
   readonly #byClass = new Map<ConceptClass, Clue[]>();
   readonly #texts: readonly { readonly text: string; readonly strength: number }[];
@@ -76,7 +90,9 @@ class PhraseEvidence implements Evidence {
     clues: ReadonlyMap<Concept, Clue>,
     texts: readonly { readonly text: string; readonly strength: number }[],
     vocabulary: Vocabulary,
+    hasUnits: boolean,
   ) {
+    this.hasUnits = hasUnits;
     this.#clues = clues;
     this.#texts = texts;
     this.#vocabulary = vocabulary;

@@ -102,7 +102,7 @@ export const LEXICON: readonly LexiconRow[] = [
   {
     says: 'part:quilt',
     words:
-      '(?:finished )?(?:quilt|topper|throw|runner|hanging|wall quilt|placemats?|mats?|cushion|pillow|cover|coverlet)(?! (?:top|cent(?:re|er)|sandwich|as desired|assembly|blocks?))',
+      '(?:finished|quilt|overall) (?:sizes?|measurements?)(?! of (?:the )?blocks?)|the (?:circle|oval)|(?:finished )?(?:quilt|topper|throw|runner|hanging|wall quilt|placemats?|mats?|cushion|pillow|cover|coverlet)(?! (?:top|cent(?:re|er)|sandwich|as desired|assembly|blocks?))',
     example: 'The finished «quilt» is 60" square.',
     counterexample: 'Layer and quilt as desired, then square up the quilt top.',
   },
@@ -199,7 +199,7 @@ export const LEXICON: readonly LexiconRow[] = [
   },
   {
     says: 'form:panel',
-    words: '(?:equal )?(?:panels?|lengths?(?= (?:of (?:\\d|backing|fabric)|\\d|each))|lengths?(?= and))',
+    words: '(?:equal )?(?:panels?|lengths?(?= (?:of (?:\\d|backing|fabric)|\\d|each))|lengths?(?= and| for))',
     example: 'Join two «panels».',
     counterexample: 'Join two strips.',
   },
@@ -274,9 +274,21 @@ export const LEXICON: readonly LexiconRow[] = [
   },
   {
     says: 'axis:length',
-    words: 'long|in length|lengths?(?! of fabric| of the fabric)|down|deep|tall|high|height',
+    words: 'long|in length|lengths?(?! of fabric| of the fabric)|down',
     example: 'Cut the sides 48½" «long».',
     counterexample: 'Cut strips 2" wide.',
+  },
+  {
+    says: 'axis:down',
+    words: 'down(?! (?:the|to|by hand))',
+    example: 'Six across and eight «down».',
+    counterexample: 'Sew the binding down by hand.',
+  },
+  {
+    says: 'axis:depth',
+    words: 'deep|tall|high|height|depth',
+    example: 'Cut a strip 8" «deep».',
+    counterexample: 'Cut a strip 8" long.',
   },
   {
     says: 'axis:width',
@@ -319,6 +331,37 @@ export const LEXICON: readonly LexiconRow[] = [
     counterexample: 'Cut 3 strips.',
   },
   {
+    says: 'act:total',
+    words:
+      'at least|(?:a )?total of|to total|in total|reach(?:es)?|enough(?: for| to)?|in all|(?:you|we) (?:need|want|have|will need)|lengths? of|long enough|call it',
+    example: 'Join the strips «to total» 240".',
+    counterexample: 'Join the strips end to end.',
+  },
+  {
+    says: 'act:show',
+    words: 'shows?|showing|on the front|to the front|visible',
+    example: 'The binding «shows» ¼" wide.',
+    counterexample: 'The binding is cut 2¼" wide.',
+  },
+  {
+    says: 'form:pass',
+    words: 'pass(?:es)?|times(?= around| and)|rounds?(?= of the tube)',
+    example: 'It goes around in five «passes».',
+    counterexample: 'Sew it on in five places.',
+  },
+  {
+    says: 'form:bias',
+    words: 'bias(?! square)|of bias',
+    example: 'You have 124" «of bias».',
+    counterexample: 'You have 124" of ribbon.',
+  },
+  {
+    says: 'form:edge',
+    words: 'edges?(?! (?:of each|even|together|to edge))|around|circumference|perimeter',
+    example: 'The «edge» is 180".',
+    counterexample: 'Lay them edges even.',
+  },
+  {
     says: 'act:make',
     words:
       'makes?|making|gives?|yields?|produces?|you (?:need|should have|will have)|repeat|so you (?:have|get)',
@@ -342,7 +385,7 @@ export const LEXICON: readonly LexiconRow[] = [
   {
     says: 'scope:total',
     words:
-      '(?:in )?total|in all|altogether|you (?:need|should have)|all (?:the )?(?=\\d)|repeat|to make|makes? (?=\\()|make (?=\\d|\\w+teen|\\w+ty)',
+      '(?:in )?total|in all|altogether|you (?:need|should have)|all(?: the)?(?= \\d)|repeat|to make|makes?(?= \\()|make(?= \\d| \\w+teen| \\w+ty)',
     example: 'Make 24 units «in all».',
     counterexample: 'Each block takes four units.',
   },

@@ -53,7 +53,8 @@ function fabricNames({ entries: { fabrics = {} } }: Pattern): Name[] {
             {
               says,
               pattern: wholeWords(
-                `${short}(?= (?:\\S+ )?(?:squares?|strips?|rectangles?|triangles?|pieces?|print|fabric|[a-z]+$))`,
+                // "A" alone may be the article.
+                `${label === 'A' ? '(?<=[\\p{Ll}\\p{N})"”″] )' : ''}${short}(?= (?:\\S+ )?(?:squares?|strips?|rectangles?|triangles?|pieces?|print|fabric|[a-z]+$))`,
                 'gu',
               ),
             },

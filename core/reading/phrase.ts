@@ -34,7 +34,7 @@ export function readPhrases(line: Line, amounts: readonly Amount[]): Phrase[] {
     const next = groups[index + 1];
     const sentence = sentences.find(({ end }) => end > core.start) ?? { start: 0, end: line.text.length };
     const from = before ? divide(line.text, span(before).end, core.start) : 0;
-    const to = next ? divide(line.text, core.end, span(next).start) : line.text.length;
+    const to = next ? divide(line.text, core.end, span(next).start) : clauseEnd(line.text, core.end);
     return {
       ...group,
       core,
@@ -43,6 +43,12 @@ export function readPhrases(line: Line, amounts: readonly Amount[]): Phrase[] {
       end: Math.min(to, Math.max(sentence.end, core.end)),
     };
   });
+}
+
+/** Behind the last amount, its clause ends at a semicolon. */
+function clauseEnd(text: string, from: number): number {
+  const end = text.indexOf(';', from);
+  return end < 0 ? text.length : end;
 }
 
 type Group = Pick<Phrase, 'count' | 'size'>;

@@ -118,14 +118,26 @@ function borderThings(quilt: Quilt): Thing[] {
         quilt,
         id,
         'sides',
-        [want(4, ...called), which, from, need(4, 'axis:side'), want(1, 'form:strip')],
+        [
+          want(4, ...called),
+          which,
+          from,
+          need(4, 'axis:side', 'form:panel'),
+          want(1, 'form:strip', 'form:panel'),
+        ],
         [slot('length', `${id}.side`, want(1, 'axis:length')), slot('width', `${id}.strip`)],
       ),
       ...thing(
         quilt,
         id,
         'top and bottom',
-        [want(4, ...called), which, from, need(4, 'axis:top'), want(1, 'form:strip')],
+        [
+          want(4, ...called),
+          which,
+          from,
+          need(4, 'axis:top', 'form:panel'),
+          want(1, 'form:strip', 'form:panel'),
+        ],
         [slot('length', `${id}.top`, want(1, 'axis:length')), slot('width', `${id}.strip`)],
       ),
       ...thing(

@@ -6,7 +6,7 @@ export function fabricThings(quilt: Quilt): Thing[] {
     const wants = [need(6, `fabric:${label}`)];
     return [
       ...thing(quilt, `fabric.${label}`, '', wants, [
-        slot('yardage', `fabric.${label}.yardage`),
+        slot('yardage', `fabric.${label}.yardage`, want(1.5, 'form:yardage')),
         slot('count', `fabric.${label}.fat-quarters`, {
           concepts: [],
           words: ['fat', 'quarter'],

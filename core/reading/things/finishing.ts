@@ -11,7 +11,6 @@ function bindingThings(quilt: Quilt): Thing[] {
   if (!binding) return [];
   const from = fabricWant([binding.from]);
   const called = ['part:binding', ...quilt.only('binding')] as const;
-  const words = (weight: number, ...list: string[]) => ({ concepts: [], words: list, weight, needed: true });
   return [
     ...thing(
       quilt,
@@ -28,17 +27,8 @@ function bindingThings(quilt: Quilt): Thing[] {
       quilt,
       'binding',
       'length',
-      [need(4, ...called), want(1, 'axis:length')],
-      [
-        slot('length', 'binding.length', words(3, 'least')),
-        slot('length', 'binding.length', words(3, 'long')),
-        slot('length', 'binding.length', words(3, 'length')),
-        slot('length', 'binding.length', words(3, 'need')),
-        slot('length', 'binding.length', words(3, 'reach')),
-        slot('length', 'binding.length', words(3, 'total')),
-        slot('length', 'binding.length', words(2, 'join')),
-        slot('length', 'binding.length', words(2, 'make')),
-      ],
+      [need(4, ...called)],
+      [slot('length', 'binding.length', need(3, 'act:total', 'axis:length'))],
     ),
     ...thing(
       quilt,
@@ -52,11 +42,7 @@ function bindingThings(quilt: Quilt): Thing[] {
       'binding',
       'shows',
       [need(4, ...called)],
-      [
-        slot('side', 'binding.finished-width', words(4, 'show')),
-        slot('side', 'binding.finished-width', words(3, 'front')),
-        slot('side', 'binding.finished-width', need(3, 'state:finished')),
-      ],
+      [slot('side', 'binding.finished-width', need(4, 'act:show', 'state:finished'))],
     ),
     ...thing(
       quilt,
@@ -64,19 +50,17 @@ function bindingThings(quilt: Quilt): Thing[] {
       'tube',
       [need(4, ...called)],
       [
-        slot('count', 'binding.passes', words(3, 'strip')),
-        slot('count', 'binding.passes', words(3, 'pass')),
-        slot('side', 'binding.yield', words(3, 'bias')),
-        slot('side', 'binding.yield', words(3, 'give')),
+        slot('count', 'binding.passes', need(3, 'form:strip', 'form:pass')),
+        slot('side', 'binding.yield', need(3, 'form:bias', 'act:make')),
       ],
     ),
-    ...thing(quilt, 'binding', 'fabric', [need(5, 'part:binding')], [slot('yardage', 'binding.yardage')]),
+    ...thing(quilt, 'binding', 'fabric', [need(5, ...called)], [slot('yardage', 'binding.yardage')]),
     ...thing(
       quilt,
       'binding',
       'edge',
-      [need(3, 'part:binding')],
-      [slot('side', 'binding.edge', words(4, 'edge')), slot('side', 'binding.edge', words(4, 'around'))],
+      [need(3, ...called)],
+      [slot('side', 'binding.edge', need(4, 'form:edge'))],
     ),
   ];
 }
@@ -144,7 +128,7 @@ function sleeveThings(quilt: Quilt): Thing[] {
       '',
       [sleeve, want(1, 'state:cut', 'state:trimmed')],
       [
-        slot('width', 'sleeve.cut-depth', want(1, 'axis:width')),
+        slot('width', 'sleeve.cut-depth', want(1, 'axis:width', 'axis:depth')),
         slot('length', 'sleeve.cut-length', want(1, 'axis:length')),
       ],
     ),

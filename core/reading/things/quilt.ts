@@ -111,10 +111,7 @@ function sizeThings(quilt: Quilt): Thing[] {
       'quilt',
       'edge',
       [want(2, 'part:binding', 'part:quilt', 'part:scallops')],
-      [
-        slot('side', 'finished.edge', { concepts: [], words: ['edge'], weight: 4, needed: true }),
-        slot('side', 'finished.edge', { concepts: [], words: ['around'], weight: 4, needed: true }),
-      ],
+      [slot('side', 'finished.edge', need(4, 'form:edge'))],
     ),
   ];
 }
@@ -132,7 +129,7 @@ function layoutThings(quilt: Quilt): Thing[] {
       '',
       [want(2, 'part:block')],
       [
-        slot('count', 'layout.rows', need(5, 'form:row', 'axis:length')),
+        slot('count', 'layout.rows', need(5, 'form:row', 'axis:down')),
         slot('count', 'layout.diagonal-rows', need(6, 'form:diagonal row')),
         slot('count', 'layout.columns', need(5, 'axis:per row', 'axis:width', 'form:column')),
         slot('count', 'layout.blocks', want(3, 'part:block'), want(2, 'scope:total')),
