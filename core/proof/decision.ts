@@ -21,6 +21,8 @@ const VERIFIED = 5.5;
 const WRONG = 1.3;
 /** What a number that differs in a way in which people err costs. */
 const SLIP = 2.5;
+/** How much it says that a number is a little more than what is required. */
+const LOOSE = 0.3;
 /** A reading whose words fit so much worse is none, whatever its numbers. */
 const MARGIN = 2;
 /** Whatever explains the numbers as they stand speaks for them, if its words fit half as well. */
@@ -141,7 +143,7 @@ export class Decision {
     if (!amount) return 'strange';
     if (judge(number, figure, value, house) === 'verified') {
       if (amount.equals(value.shown) || figure.rule === 'exact') return rarity(number);
-      return isFarAbove(amount, figure, value) ? 'strange' : Math.min(1, rarity(number));
+      return isFarAbove(amount, figure, value) ? 'strange' : LOOSE;
     }
     // A bare count may be a length whose unit is understood, but only where it is the right one.
     if (figure.kind !== 'count' && number.kind === 'count') return 'strange';

@@ -136,8 +136,9 @@ export const RESERVATIONS: readonly Reservation[] = [
   },
 ];
 
-/** Whether it is the size of a count and a size: the 3½" of 8 – 3½" squares. */
-function isCounted({ written, passage }: ReadNumber): boolean {
+/** Whether it is the size of a count and a size: the 3½" of 8 – 3½" squares, the 3½ of 8 – 3½ x 9½ rectangles. */
+function isCounted({ written, passage, group }: ReadNumber): boolean {
+  if (group?.kind === 'size' && group.members[0] === written) return true;
   return written.unit !== undefined && countsPieces(passage.text, written.end);
 }
 

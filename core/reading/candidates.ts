@@ -27,7 +27,7 @@ export interface Candidate {
 const AGAINST: Readonly<Record<ConceptClass, number>> = {
   part: 5,
   border: 5,
-  fabric: 3.5,
+  fabric: 4.5,
   name: 5,
   form: 6,
   state: 4,
