@@ -1,18 +1,15 @@
 /** What one phrase speaks of, decided from its candidates: the words choose, and the numbers where words leave a choice. */
 import type { Pattern } from '../block/pattern.ts';
-import type { Figure, FigureValue } from '../figures/figure.ts';
+import type { Figure } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import type { ReadNumber } from '../manuscript/manuscript.ts';
-import { ONE, type Rational, rational } from '../quantity/rational.ts';
-import { INCHES_PER } from '../quantity/units.ts';
-import type { Side, SizedSpot } from '../reading/amount.ts';
+import type { Side } from '../reading/amount.ts';
 import type { Candidate } from '../reading/candidates.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
-import { amountOf, judge, unitOf } from './judge.ts';
+import { fitOf } from './fit.ts';
 import type { Tie } from './proof.ts';
-import { isSame } from './sizeOf.ts';
-import { isLikelySlip } from './slips.ts';
+import { readSize } from './readSize.ts';
 
 /** Below this the words do not say enough, whatever the numbers. */
 const ENOUGH = 2.8;
@@ -21,8 +18,6 @@ const VERIFIED = 5.5;
 const WRONG = 1.3;
 /** What a number that differs in a way in which people err costs. */
 const SLIP = 2.5;
-/** How much it says that a number is a little more than what is required. */
-const LOOSE = 0.3;
 /** A reading whose words fit so much worse is none, whatever its numbers. */
 const MARGIN = 2;
 /** Whatever explains the numbers as they stand speaks for them, if its words fit half as well. */
@@ -104,8 +99,8 @@ export class Decision {
     const ties: DecidedTie[] = [];
     let [worth, right, strange] = [0, 0, 0];
     for (const { number, ...spot } of all) {
-      const found = this.#value(figure, { number, ...spot });
-      const fit = found ? this.#fit(number, figure, found.value) : 'strange';
+      const found = readSize(figure, spot, this.#phrase.evidence, this.#pattern);
+      const fit = found ? fitOf(number, figure, found.value, this.#pattern.house) : 'strange';
       if (typeof fit === 'number') right++;
       if (fit === 'strange') strange++;
       worth += typeof fit === 'number' ? fit : -SLIP;
@@ -114,49 +109,6 @@ export class Decision {
     // One of a list, or of two units, may be wrong in any way where the others are right.
     const isPossible = strange === 0 || right >= all.length / 2;
     return { ties, isPossible, worth: worth / Math.max(1, all.length) };
-  }
-
-  #value(figure: Figure, { size, sizedBy }: SizedSpot) {
-    const names = this.#pattern.sizes.map(({ name }) => name);
-    if (names.length === 1 || isSame(figure, this.#pattern)) {
-      const value = [...figure.values.values()][0];
-      return value && { value, size: null, evidence: [] };
-    }
-    if (size !== undefined) {
-      const value = figure.values.get(size);
-      return value && { value, size, evidence: sizedBy ? [sizedBy] : [] };
-    }
-    const named = names
-      .map((name) => ({ name, clue: this.#phrase.evidence.clue([`size:${name}`]) }))
-      .filter(({ clue }) => clue !== undefined)
-      .sort((a, b) => (b.clue?.strength ?? 0) - (a.clue?.strength ?? 0));
-    const [first, second] = named;
-    if (!first?.clue || first.clue.strength === second?.clue?.strength) return undefined;
-    const value = figure.values.get(first.name);
-    return value && { value, size: first.name, evidence: [first.clue.words()] };
-  }
-
-  /** How much the agreement says, or how the number differs. */
-  #fit(number: ReadNumber, figure: Figure, value: FigureValue): number | 'slip' | 'strange' {
-    const { house } = this.#pattern;
-    const amount = amountOf(number, figure.kind, house);
-    if (!amount) return 'strange';
-    if (judge(number, figure, value, house) === 'verified') {
-      if (amount.equals(value.shown) || figure.rule === 'exact') return rarity(number);
-      return isFarAbove(amount, figure, value) ? 'strange' : LOOSE;
-    }
-    // A bare count may be a length whose unit is understood, but only where it is the right one.
-    if (figure.kind !== 'count' && number.kind === 'count') return 'strange';
-    const scale = figure.kind === 'count' ? ONE : INCHES_PER[unitOf(number, figure.kind, house)];
-    const others = [...figure.values.values()].map((other) => other.shown);
-    const slip = {
-      amount,
-      right: value.shown,
-      written: number.value,
-      rightWritten: value.shown.div(scale),
-      kind: figure.kind,
-    };
-    return isLikelySlip(slip, others, house.seam) ? 'slip' : 'strange';
   }
 }
 
@@ -187,17 +139,4 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
 
 function isSameValue(a: Tie, b: Tie): boolean {
   return a.figure === b.figure || (a.value.shown.equals(b.value.shown) && a.figure.rule === b.figure.rule);
-}
-
-/** Much more than what is required satisfies it, but is no sign that it is what the text speaks of. */
-function isFarAbove(amount: Rational, { kind }: Figure, { shown }: FigureValue): boolean {
-  const spare = kind === 'count' ? rational(2) : kind === 'yardage' ? rational(36) : rational(8);
-  return amount.compare(shown.mul(5n, 4n).add(spare)) > 0;
-}
-
-/** How much agreement says: that a 2 is right may be chance, that a 168 is right is not. */
-function rarity({ value, unit }: ReadNumber): number {
-  const size = value.valueOf();
-  if (!unit && value.d === 1n) return size <= 1 ? 0.5 : size <= 4 ? 1.2 : size <= 12 ? 2 : 3;
-  return value.d > 1n || size > 12 ? 3 : 2;
 }
