@@ -7,7 +7,7 @@ import type { Side } from '../reading/amount.ts';
 import type { Candidate } from '../reading/candidates.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
-import { fitOf } from './fit.ts';
+import { fitOf, isExactFit } from './fit.ts';
 import type { Tie } from './proof.ts';
 import { readSize } from './readSize.ts';
 
@@ -32,6 +32,8 @@ interface DecidedTie {
   readonly number: ReadNumber;
   readonly tie: Tie;
   readonly agrees: boolean;
+  /** Whether it is the very number, not only enough. */
+  readonly isExact: boolean;
 }
 
 interface Settled {
@@ -104,7 +106,13 @@ export class Decision {
       if (typeof fit === 'number') right++;
       if (fit === 'strange') strange++;
       worth += typeof fit === 'number' ? fit : -SLIP;
-      if (found) ties.push({ number, agrees: typeof fit === 'number', tie: { figure, ...found } });
+      if (found)
+        ties.push({
+          number,
+          agrees: typeof fit === 'number',
+          isExact: isExactFit(fit),
+          tie: { figure, ...found },
+        });
     }
     // One of a list, or of two units, may be wrong in any way where the others are right.
     const isPossible = strange === 0 || right >= all.length / 2;
@@ -133,7 +141,7 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
     const own = other.ties.find((tie) => tie.number === number);
     if (!own || !tied || isSameValue(own.tie, tied)) return false;
     if (!own.agrees) return !other.candidate.isWeak && best.total - other.total < CLOSE;
-    return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.agrees));
+    return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.isExact));
   });
 }
 

@@ -10,6 +10,11 @@ import { isLikelySlip } from './slips.ts';
 /** How much it says that a number is a little more than what is required. */
 const LOOSE = 0.3;
 
+/** Whether a number is the very one, not only a little more than what is required. */
+export function isExactFit(fit: number | 'slip' | 'strange'): boolean {
+  return typeof fit === 'number' && fit !== LOOSE;
+}
+
 /** @returns how much the agreement says, or how the number differs */
 export function fitOf(
   number: ReadNumber,

@@ -74,7 +74,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
         return {
           thing,
           readings,
-          score: base.score + own.score - rivals - cost,
+          score: base.score + own.score + (thing.prior ?? 0) - rivals - cost,
           get clues() {
             const clues = [...base.clues, ...own.clues].sort((a, b) => b.weight - a.weight);
             return [...new Set(clues.map(({ clue }) => clue.words()))].slice(0, 3);
@@ -138,7 +138,9 @@ function against(wants: readonly Want[], more: readonly ConceptClass[], evidence
     const rival =
       evidence.rival(each, each === 'part' ? [...concepts, 'part:quilt'] : concepts)?.strength ?? 0;
     if (rival < (CARRIES.has(each) ? 0 : OWN_SENTENCE)) continue;
-    cost += AGAINST[each] * Math.max(0, rival - strength);
+    // What the clause itself says is not softened by what another clause says.
+    const own = each === 'axis' && rival >= BESIDE && strength < BESIDE ? 0 : strength;
+    cost += AGAINST[each] * Math.max(0, rival - own);
   }
   return cost;
 }

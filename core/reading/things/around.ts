@@ -146,6 +146,7 @@ function borderThings(quilt: Quilt): Thing[] {
         'finished',
         [need(4, ...called), which, from, need(4, 'state:finished')],
         [slot('width', `${id}.finished`)],
+        { against: ['form'] },
       ),
       ...thing(
         quilt,

@@ -7,7 +7,7 @@ export function ownThings(quilt: Quilt): Thing[] {
     const kind = quilt.ledger.figure(name)?.kind;
     const takes: Slot['takes'] = kind === 'count' ? 'count' : kind === 'yardage' ? 'yardage' : 'side';
     const stems = stemsOf(name);
-    return thing(quilt, `own.${name}`, '', wantsOf(stems), [slot(takes, name)], ['axis']);
+    return thing(quilt, `own.${name}`, '', wantsOf(stems), [slot(takes, name)], { against: ['axis'] });
   });
 }
 

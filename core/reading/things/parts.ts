@@ -99,8 +99,7 @@ function unitThings(quilt: Quilt): Thing[] {
         const uses = [
           fabricWant([fabric]),
           inBlock,
-          want(0.5, name),
-          want(0.5, 'part:block'),
+          want(0.5, name, 'part:block'),
           want(1, 'state:cut', 'state:trimmed'),
           roleWant(cut.role),
         ];

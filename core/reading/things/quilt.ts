@@ -82,6 +82,8 @@ function sizeThings(quilt: Quilt): Thing[] {
           slot('width', `${figure}width`, want(1, 'axis:width', 'axis:both')),
           slot('length', `${figure}length`, want(1, 'axis:length')),
         ],
+        // The centre is measured while it is sewn, before its edges are sewn into anything.
+        { prior: state === 'unfinished' ? 0.8 : 0 },
       );
     }),
     ...borders.flatMap((_, index) =>

@@ -30,6 +30,8 @@ export interface Thing {
   readonly slots: readonly Slot[];
   /** Classes of which nothing is wanted, so that whatever is named of them speaks against the thing. */
   readonly against?: readonly ConceptClass[];
+  /** How much likelier it is spoken of than others of which the same is said. */
+  readonly prior?: number;
 }
 
 /** What the tables of things may look at. */
@@ -65,13 +67,13 @@ export function thing(
   stage: string,
   wants: readonly (Want | undefined)[],
   slots: readonly Slot[],
-  against: readonly ConceptClass[] = [],
+  { against = [], prior = 0 }: Pick<Thing, 'against' | 'prior'> = {},
 ): Thing[] {
   const known = slots.filter(({ figure }) => has(figure));
   const key = stage === '' ? topic : `${topic} ${stage}`;
   return known.length === 0
     ? []
-    : [{ key, topic, wants: wants.filter((each) => each !== undefined), slots: known, against }];
+    : [{ key, topic, wants: wants.filter((each) => each !== undefined), slots: known, against, prior }];
 }
 
 /** That a thing is cut from one of these fabrics. */
