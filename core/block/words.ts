@@ -7,6 +7,11 @@ export function listed(items: readonly string[], conjunction: 'and' | 'or'): str
   return `${items.slice(0, -1).join(', ')} ${conjunction} ${items.at(-1)}`;
 }
 
+/** A noun phrase that starts a sentence, inside of one. */
+export function lowerFirst(title: string): string {
+  return title.charAt(0).toLowerCase() + title.slice(1);
+}
+
 /** The known name that a misspelled one most likely means; `undefined` when none is near. */
 export function nearest(name: string, known: Iterable<string>): string | undefined {
   let best: string | undefined;

@@ -266,6 +266,47 @@ export const CODES = {
     example: fence('figures:', '  cord: ribbon + 2"', '  ribbon: cord + 2"'),
     remedy: 'State one of them as a length.',
   },
+  'strips-disagree': {
+    severity: 'error',
+    title: 'Strips that cannot give the pieces cut from them',
+    meaning:
+      'A strip gives whole pieces only. So many strips, at their length or at 44" of usable width where none is said, give fewer pieces than the sentence says.',
+    example: 'Cut 5 strips 2½" × WOF; subcut 90 squares 2½".',
+    remedy:
+      'Correct the number of strips, of pieces, or their size; the tool cannot know which one is wrong.',
+  },
+  'counts-disagree': {
+    severity: 'error',
+    title: 'Two counts of the manuscript contradict each other',
+    meaning:
+      'One follows from the other: triangles from the squares that they are cut from, blocks from rows, what is used from what is made.',
+    example: 'Lay out the 20 blocks in 5 rows of 5 blocks.',
+    remedy: 'Correct the wrong one of the two numbers; both places are shown.',
+  },
+  'units-disagree': {
+    severity: 'error',
+    title: 'One length in two units, and they differ',
+    meaning:
+      'The second is no conversion of the first, not even as shops round it: whoever works with one of them cuts or buys another length.',
+    example: 'Sand: 1.2m (2yd)',
+    remedy: 'Correct the wrong one of the two, or exchange their units.',
+  },
+  'sizes-disagree': {
+    severity: 'error',
+    title: 'Two sizes of the manuscript contradict each other',
+    meaning:
+      'One follows from the other: a cut size from the finished size and two seam allowances, a border from the top that it is sewn to, the quilt from its blocks.',
+    example: 'The block should measure 12" square unfinished, and finishes at 12" square.',
+    remedy: 'Correct the wrong one of the two sizes; both places are shown.',
+  },
+  'not-enough': {
+    severity: 'error',
+    title: 'Something is smaller than what it must reach',
+    meaning:
+      'Binding, backing, batting or yardage does not suffice for what the manuscript itself says of the quilt or cuts from the fabric.',
+    example: 'Finished quilt: 60" × 72"\n\nBacking: 58" × 80"',
+    remedy: 'State enough, or correct the size that it must reach; both places are shown.',
+  },
 } as const satisfies Record<string, CodePage>;
 
 export type Code = keyof typeof CODES;

@@ -10,7 +10,7 @@ import type { NumberText } from '../quantity/notation.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { LengthUnit } from '../quantity/units.ts';
 import type { Reason } from './recognisers.ts';
-import type { Problem, Tag } from './tags.ts';
+import type { Meaning, Problem, Skip, Tag } from './tags.ts';
 
 export { readManuscript } from './read.ts';
 
@@ -90,12 +90,12 @@ export interface Fence extends Range {
 export interface Comment extends Range {
   /** Its place in the text of its passage; `undefined` for a comment between passages. */
   readonly at: number | undefined;
-  readonly meaning: Tag | Problem | { readonly turn: 'off' | 'on' };
+  readonly meaning: Meaning;
 }
 
 export interface TagComment extends Comment {
   readonly at: number;
-  readonly meaning: Tag | Problem;
+  readonly meaning: Tag | Skip | Problem;
 }
 
 export type NumberKind = 'count' | 'length' | 'size' | 'yardage' | 'fraction-of' | 'other';

@@ -7,7 +7,7 @@ import type { LengthUnit } from '../quantity/units.ts';
 import { groupNumbers } from './groups.ts';
 import type { NumberGroup, NumberKind, Passage, ReadNumber } from './manuscript.ts';
 import { textBehind } from './nearby.ts';
-import { isOff } from './off.ts';
+import { isOff, skippedNumbers } from './off.ts';
 import { whyNotMeasurement } from './recognisers.ts';
 
 /** @param off the stretches of the source that are left alone, in order */
@@ -15,10 +15,12 @@ export function readNumbers(passage: Passage, off: readonly Range[]): ReadNumber
   const { text } = passage;
   const found = findNumbers(text);
   const groups = groupNumbers(passage, found);
+  const skipped = skippedNumbers(found, passage.tags);
   return found.map((written) => {
     const { group, unit = written.unit } = groups.get(written) ?? {};
     const ranges = passage.toSource(written.start, written.end);
-    const notMeasurement = isOff(off, ranges[0].start) ? 'left alone' : whyNotMeasurement(written, text);
+    const isLeftAlone = skipped.has(written) || isOff(off, ranges[0].start);
+    const notMeasurement = isLeftAlone ? 'left alone' : whyNotMeasurement(written, text);
     return {
       text: text.slice(written.start, written.end),
       ranges,

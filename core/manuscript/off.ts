@@ -1,6 +1,7 @@
-/** The stretches of a manuscript that its author has switched off. */
+/** What a manuscript's author has switched off: stretches, and single numbers. */
 import type { Range } from '../findings/finding.ts';
-import type { Comment } from './manuscript.ts';
+import type { NumberText } from '../quantity/notation.ts';
+import type { Comment, TagComment } from './manuscript.ts';
 
 /** From each `measure off` to the next `measure on`, or to the end of the source. */
 export function offRanges(comments: readonly Comment[], endOfSource: number): Range[] {
@@ -16,6 +17,15 @@ export function offRanges(comments: readonly Comment[], endOfSource: number): Ra
   }
   if (since !== undefined) ranges.push({ start: since, end: endOfSource });
   return ranges;
+}
+
+/** The numbers that a `measure skip` stands behind: one for each, the nearest. */
+export function skippedNumbers(
+  numbers: readonly NumberText[],
+  tags: readonly TagComment[],
+): ReadonlySet<NumberText> {
+  const skips = tags.filter(({ meaning }) => 'skip' in meaning);
+  return new Set(skips.flatMap(({ at }) => numbers.findLast(({ end }) => end <= at) ?? []));
 }
 
 /** Whether a place lies in one of the ranges, which are in order and do not overlap. */

@@ -1,4 +1,4 @@
-/** The comments that speak to us: `<!-- = binding.square @ queen -->`, `<!-- measure off -->`. */
+/** The comments that speak to us: `<!-- = binding.square @ queen -->`, `<!-- measure off -->`, `<!-- measure skip -->`. */
 import type { Range } from '../findings/finding.ts';
 
 /** Says which figures the numbers before it state. */
@@ -16,7 +16,12 @@ export interface Problem {
   readonly problem: string;
 }
 
-export type Meaning = Tag | Problem | { readonly turn: 'off' | 'on' };
+/** The number before it is left alone. */
+export interface Skip {
+  readonly skip: true;
+}
+
+export type Meaning = Tag | Skip | Problem | { readonly turn: 'off' | 'on' };
 
 /** A piece of the comment, with its place in the comment. */
 interface Piece {
@@ -42,7 +47,10 @@ export function readComment(
   const word = TURN.exec(comment)?.[1]?.toLowerCase();
   if (word === undefined) return undefined;
   if (word === 'off' || word === 'on') return { turn: word };
-  return { problem: `“measure ${word}” means nothing here; write “measure off” or “measure on”.` };
+  if (word === 'skip') return { skip: true };
+  return {
+    problem: `“measure ${word}” means nothing here; write “measure off”, “measure on” or “measure skip”.`,
+  };
 }
 
 function readTag(body: Piece, place: (start: number, end: number) => Range): Tag | Problem {

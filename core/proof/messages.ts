@@ -1,4 +1,5 @@
 /** The sentences of the proof: what is stated, what it should be, why. */
+import { lowerFirst } from '../block/words.ts';
 import type { Figure, FigureValue } from '../figures/figure.ts';
 import type { Show } from '../figures/show.ts';
 import type { Rational } from '../quantity/rational.ts';
@@ -43,7 +44,7 @@ export function message(
 export function titleOf({ figure, size }: Subject): string {
   const { title } = figure;
   if (size === null || size === '') return title;
-  return `In the size “${size}”, ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+  return `In the size “${size}”, ${lowerFirst(title)}`;
 }
 
 /** The reason, and what the stated value would give. */

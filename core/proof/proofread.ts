@@ -1,4 +1,5 @@
 /** The one way to proofread a manuscript: the server, the command line and the tests all call it. */
+import type { Pattern } from '../block/pattern.ts';
 import { readPattern } from '../block/read.ts';
 import { openLedger } from '../figures/ledger.ts';
 import type { Finding } from '../findings/finding.ts';
@@ -8,6 +9,7 @@ import { assess } from './assess.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
+import { selfChecks } from './selfChecks/index.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
 
@@ -20,11 +22,13 @@ export function proofread({ source }: Document): Proof {
   const pattern = readPattern(manuscript.fences);
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
-  const readings = tieReadings(manuscript, pattern, ledger);
+  // Without a block nobody has stated anything: what the house usually does contradicts no author.
+  const readings =
+    manuscript.fences.length > 0 ? tieReadings(manuscript, pattern, ledger) : new Map<ReadNumber, Tie>();
   const { statements, findings: stated } = checkStatements(source, pattern, ledger);
   const tied = new Set([...tags.ties.keys(), ...readings.keys()].map(({ written }) => written));
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
-  const accounts = manuscript.numbers.map((number) => {
+  const tiedAccounts = manuscript.numbers.map((number): Account => {
     const tie = tags.ties.get(number) ?? readings.get(number);
     if (!tie) return untied(number);
     const standing = { ...number, around: number.passage };
@@ -38,6 +42,7 @@ export function proofread({ source }: Document): Proof {
     if (finding) found.push(finding);
     return { number, kind, tie, expected, code: finding?.code, reason: undefined };
   });
+  const accounts = checkedAgainstItself(manuscript, pattern, tiedAccounts, found);
   return {
     manuscript,
     pattern,
@@ -47,6 +52,23 @@ export function proofread({ source }: Document): Proof {
     findings: found.sort((a, b) => a.start - b.start || a.end - b.end),
     coverage: coverageOf(accounts),
   };
+}
+
+/** The accounts, in which numbers that no figure accounts for are wrong where others of the manuscript contradict them. */
+function checkedAgainstItself(
+  manuscript: Manuscript,
+  pattern: Pattern,
+  accounts: readonly Account[],
+  found: Finding[],
+): Account[] {
+  const kinds = new Map(accounts.map(({ number, kind }) => [number, kind]));
+  const isA = (kind: AccountKind) => (number: ReadNumber) => kinds.get(number) === kind;
+  const wrong = selfChecks(manuscript, pattern, isA('unaccounted'), isA('verified'));
+  found.push(...wrong.values());
+  return accounts.map((account) => {
+    const finding = wrong.get(account.number);
+    return finding ? { ...account, kind: 'wrong', code: finding.code } : account;
+  });
 }
 
 /** The numbers of its own passage first, then all others from the start. */

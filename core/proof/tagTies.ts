@@ -41,9 +41,14 @@ class TagReading implements TagTies {
     for (const tag of passage.tags) {
       const before = passage.numbers.filter(({ written }) => written.start >= from && written.end <= tag.at);
       if ('problem' in tag.meaning) this.#report('bad-tag', tag, tag.meaning.problem);
+      else if ('skip' in tag.meaning) this.#skip(tag, before);
       else this.#tag(tag, tag.meaning, passage, before);
       from = tag.at;
     }
+  }
+
+  #skip(comment: TagComment, before: readonly ReadNumber[]): void {
+    if (before.length === 0) this.#report('stray-tag', comment, 'No number stands before this tag.');
   }
 
   #tag(comment: TagComment, tag: Tag, passage: Passage, before: readonly ReadNumber[]): void {

@@ -15,7 +15,7 @@ export function unaccountedFindings(proof: Proof, severity: Severity): readonly 
       {
         code: UNACCOUNTED,
         severity,
-        message: `Nobody has checked “${number.text}”: it is tied to no figure of the measure block.`,
+        message: `Nobody has checked “${number.text}”: nothing in the measure block says what it should be.`,
         ...placeOf(number),
         related: [],
         fixes: [],

@@ -7,9 +7,11 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Edit } from '../../core/findings/finding.ts';
+import type { Edit, Fix } from '../../core/findings/finding.ts';
 import type { Proof } from '../../core/proof/proof.ts';
 import { fixAll } from '../../core/report/preferred.ts';
+import { type ReportedFinding, unaccountedFindings } from '../../core/report/unaccounted.ts';
+import { unaccountedFixes } from '../../core/report/unaccountedFixes.ts';
 import type { ClientAbilities } from '../abilities.ts';
 import type { Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
@@ -48,16 +50,26 @@ function quickFixes(
   const { only, diagnostics: shown } = params.context;
   if (!isWanted(CodeActionKind.QuickFix, only)) return [];
   const range = toOffsets(document, params.range);
-  return proof.findings.flatMap((finding, index) => {
-    if (!touches(finding, range)) return [];
+  const actions = (finding: ReportedFinding, index: number, fixes: readonly Fix[]) => {
     const diagnostics = shown.filter((diagnostic) => isDiagnosticOf(diagnostic, finding, index, document));
-    return finding.fixes.map((fix) => quickFix(document, fix, diagnostics, client));
-  });
+    return fixes.map((fix) => quickFix(document, fix, diagnostics, client));
+  };
+  return [
+    ...proof.findings.flatMap((finding, index) =>
+      touches(finding, range) ? actions(finding, index, finding.fixes) : [],
+    ),
+    // What a number may state can be said whether or not the author has hints shown.
+    ...unaccountedFindings(proof, 'hint').flatMap((finding, index) =>
+      touches(finding, range)
+        ? actions(finding, proof.findings.length + index, unaccountedFixes(proof, finding))
+        : [],
+    ),
+  ];
 }
 
 function quickFix(
   document: TextDocument,
-  fix: Proof['findings'][number]['fixes'][number],
+  fix: Fix,
   diagnostics: Diagnostic[],
   client: ClientAbilities,
 ): CodeAction {

@@ -65,6 +65,17 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     '“bows” comes to 4.17, which is not a whole number: ceil(…) rounds it up, floor(…) down.',
   ],
   'figure-circle': ['ribbon + 2"', 'This figure depends on itself: cord → ribbon → cord.'],
+  'strips-disagree': [
+    '5',
+    '5 strips give at most 85 pieces of 2½", 17 from each length of 44", but 90 are cut from them; that takes 6 strips.',
+  ],
+  'counts-disagree': ['20', '5 rows of 5 make 25 blocks, not 20.'],
+  'units-disagree': ['2yd', '1.2m is about 1¼ yd, not 2yd; both stand for one length.'],
+  'sizes-disagree': [
+    '12"',
+    'What finishes at 12" is 12½" unfinished with two seam allowances of ¼", not 12".',
+  ],
+  'not-enough': ['58"', 'The backing of 58" × 80" is smaller than the quilt, which is 60" × 72".'],
 };
 
 describe('the table of findings', () => {

@@ -11,6 +11,7 @@ function tagsOf(source: string) {
     tags.map(({ at, meaning }) => {
       const before = text.slice(0, at).trimEnd();
       if ('problem' in meaning) return { before, problem: meaning.problem };
+      if ('skip' in meaning) return { before, skip: true };
       const { figures, size, idRanges, sizeRange } = meaning;
       expect(idRanges.map((range) => slice(source, range).replace(/\s*\n>\s*/g, ' '))).toEqual(figures);
       expect(sizeRange && slice(source, sizeRange)).toBe(size);
@@ -49,6 +50,7 @@ describe('A tag', () => {
     ['| 7 <!-- = a.b --> |\n|---|', { before: '7', figures: ['a.b'], size: undefined }],
     ['\ufeffCut 🧵 &frac12;" <!-- = a.b -->', { before: 'Cut 🧵 ½"', figures: ['a.b'], size: undefined }],
     ['<div>7 <!-- = a.b --></div>', { before: '\n7', figures: ['a.b'], size: undefined }],
+    ['7 <!-- measure skip --> strips', { before: '7', skip: true }],
     ['7 <!-- = -->', { before: '7', problem: 'This tag names no figure; write it as = binding.strips.' }],
     [
       '7 <!-- = a x  x b -->',
@@ -61,7 +63,10 @@ describe('A tag', () => {
     ],
     [
       '7 <!-- measure of -->',
-      { before: '7', problem: '“measure of” means nothing here; write “measure off” or “measure on”.' },
+      {
+        before: '7',
+        problem: '“measure of” means nothing here; write “measure off”, “measure on” or “measure skip”.',
+      },
     ],
   ])('in %j', (source, expected) => {
     expect(tagsOf(source)).toEqual([expected]);
@@ -109,6 +114,19 @@ describe('A stretch that is switched off', () => {
     ],
     ['> 1"\n> <!-- measure off -->\n> 2"\n\n3"\n\n<!-- measure on -->', ['2"', '3"']],
   ])('in %j', (source, expected) => {
+    expect(left(readManuscript(source))).toEqual(expected);
+  });
+
+  test.each([
+    ['1" <!-- measure skip --> 2"', ['1"']],
+    ['1" 2" <!-- Measure  Skip --> 3"', ['2"']],
+    ['36" x 48" <!-- measure skip --> 3"', ['48"']],
+    ['1" <!-- measure skip --> <!-- measure skip --> 2"', ['1"']],
+    ['- 7<!-- measure skip --> strips\n- 8 strips', ['7']],
+    ['| 7 <!-- measure skip --> | 8 |\n|--|--|', ['7']],
+    ['7 strips\n<!-- measure skip -->\n\n8 strips', ['7']],
+    ['<!-- measure skip --> 7 strips', []],
+  ])('is one number before a comment that says so, in %j', (source, expected) => {
     expect(left(readManuscript(source))).toEqual(expected);
   });
 

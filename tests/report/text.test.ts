@@ -77,7 +77,7 @@ describe('The text report', () => {
     expect(report(`${QUILT}\nCut 9 strips.\n`, { strict: true, quiet: true })).toBe(
       [
         'Warning  quilt.md:6:5',
-        '  Nobody has checked “9”: it is tied to no figure of the measure block.',
+        '  Nobody has checked “9”: nothing in the measure block says what it should be.',
         '',
         '     6 │ Cut 9 strips.',
         '       │     ^',

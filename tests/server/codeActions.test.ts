@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CodeAction, Diagnostic, TextDocumentEdit } from 'vscode-languageserver-protocol/node';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { proofread } from '../../core/proof/proofread.ts';
 import { CAPABILITIES, PULLING, type TestClient } from './client.ts';
 import { FENCE, startInProcess, wordProof } from './inProcess.ts';
 
@@ -121,5 +122,47 @@ describe('Fix all', () => {
 
     await client.change(uri, { text: FENCE });
     expect(await client.actions(uri, at(0, 0, 0), { only: ['source.fixAll'] })).toEqual([]);
+  });
+});
+
+describe('A number that no figure accounts for', () => {
+  const text =
+    '```measure\nfinished: 60" x 72"\nbinding: { strip: 2 1/4" }\n```\n\nKeep the 8 long strips.\n';
+  const titles = ['This is the number of binding strips: 8', 'Leave “8” alone'];
+
+  async function proofreading(settings?: object): Promise<TestClient> {
+    const client = startInProcess({ proofread });
+    if (settings) client.settings = settings;
+    await client.initialize(PULLING);
+    await client.open(uri, text);
+    return client;
+  }
+
+  it('is linked to its hint where the author has hints shown', async () => {
+    const client = await proofreading({ unaccounted: 'hint' });
+    await client.until(() => client.refreshes === 1);
+    const diagnostics = await shown(client);
+    expect(diagnostics.map(({ code, range }) => [code, range])).toEqual([['unaccounted', at(5, 9, 10)]]);
+    const actions = await client.actions(uri, at(5, 9, 9), { diagnostics });
+
+    expect(actions.map((action) => [action.title, action.diagnostics])).toEqual(
+      titles.map((title) => [title, diagnostics]),
+    );
+  });
+
+  it('can be tied or left alone, also where it is not shown as a hint', async () => {
+    const client = await proofreading();
+    expect(await shown(client)).toEqual([]);
+    const actions = await client.actions(uri, at(5, 9, 9));
+
+    expect(actions.map(({ title, kind }) => [title, kind])).toEqual(
+      titles.map((title) => [title, 'quickfix']),
+    );
+    expect(actions.map((action) => applied(text, action).split('\n')[5])).toEqual([
+      'Keep the 8 <!-- = binding.strips --> long strips.',
+      'Keep the 8 <!-- measure skip --> long strips.',
+    ]);
+    expect(await client.actions(uri, at(5, 0, 0))).toEqual([]);
+    expect(await client.actions(uri, at(5, 9, 9), { only: ['source'] })).toEqual([]);
   });
 });

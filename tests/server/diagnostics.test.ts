@@ -224,7 +224,7 @@ describe('The setting for numbers that no figure accounts for', () => {
         code: 'unaccounted',
         source: 'Measure Twice',
         severity: DiagnosticSeverity.Hint,
-        message: 'Nobody has checked “loose”: it is tied to no figure of the measure block.',
+        message: 'Nobody has checked “loose”: nothing in the measure block says what it should be.',
         range: at(2, 0, 5),
         data: { version: 1, finding: 0 },
       },

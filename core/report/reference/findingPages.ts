@@ -14,13 +14,16 @@ const UNACCOUNTED_PAGE: CodePage = {
   severity: 'warning',
   title: 'A number that nobody has checked',
   meaning:
-    'The number measures something, and nothing in the measure block says what it should be. It is shown only ' +
+    'The number measures something, but nothing in the measure block says what it should be, or the words around it do ' +
+    'not say clearly enough what it is. It is shown only ' +
     'where you ask for it: on the command line with `--strict`, and in the editor with the setting ' +
     '`measureTwice.unaccounted`, where it is a hint.',
   example: '```measure\nfinished: 36" x 48"\n```\n\nCut two sashes 14½" long.',
   remedy:
-    'Tie the number to a figure with a tag, add the entry that fixes it, or leave it if you have checked it yourself. ' +
-    'Between `<!-- measure off -->` and `<!-- measure on -->` no number is looked at.',
+    'In an editor, the quick fixes of the number offer the figures that its sentence may speak of; or write the tag ' +
+    'yourself, `<!-- = figure -->`, or add the entry that fixes the number. If you have checked it, leave it, or put ' +
+    '`<!-- measure skip -->` behind it, which leaves this one number alone. Between `<!-- measure off -->` and ' +
+    '`<!-- measure on -->` no number is looked at.',
 };
 
 const PAGES: Readonly<Record<string, CodePage>> = { ...CODES, [UNACCOUNTED]: UNACCOUNTED_PAGE };

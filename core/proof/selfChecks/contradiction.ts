@@ -1,0 +1,39 @@
+/** What a check has to say: a number that another number of the manuscript contradicts. */
+import { CODES, type Code } from '../../findings/codes.ts';
+import type { Finding, Related } from '../../findings/finding.ts';
+import type { ReadNumber } from '../../manuscript/manuscript.ts';
+import type { Told } from './said.ts';
+
+export interface Contradiction {
+  readonly code: Code;
+  /** One sentence with both numbers. */
+  readonly message: string;
+  /** The number that is likelier wrong. */
+  readonly at: Told;
+  /** The numbers that it contradicts, each with what it says. */
+  readonly against: readonly Against[];
+}
+
+export interface Against {
+  readonly told: Told;
+  readonly says: string;
+}
+
+export function numbersOf({ at, against }: Contradiction): ReadNumber[] {
+  return [at.number, ...against.map(({ told }) => told.number)];
+}
+
+export function findingOf({ code, message, at, against }: Contradiction): Finding {
+  return {
+    code,
+    severity: CODES[code].severity,
+    message,
+    ...spanOf(at.number),
+    related: against.map(({ told, says }): Related => ({ ...spanOf(told.number), message: says })),
+    fixes: [],
+  };
+}
+
+function spanOf({ ranges }: ReadNumber) {
+  return { start: ranges[0].start, end: ranges.at(-1)?.end ?? ranges[0].end };
+}

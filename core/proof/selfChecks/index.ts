@@ -1,0 +1,81 @@
+/**
+ * The manuscript against itself, without any measure block: numbers that contradict each other by the trade's
+ * arithmetic. A check speaks only where the words leave no doubt that both numbers are about the same thing; it
+ * names both, and offers no fix, for which of the two is wrong only the author knows.
+ */
+import type { Pattern } from '../../block/pattern.ts';
+import type { Finding } from '../../findings/finding.ts';
+import type { Manuscript, ReadNumber } from '../../manuscript/manuscript.ts';
+import { readAmounts } from '../../reading/amount.ts';
+import { readLines } from '../../reading/line.ts';
+import { readPhrases } from '../../reading/phrase.ts';
+import { sizeNames } from '../../reading/sizeNames.ts';
+import { binding } from './binding.ts';
+import { type Contradiction, findingOf, numbersOf } from './contradiction.ts';
+import { dualUnits } from './dualUnits.ts';
+import { finishedSize } from './finishedSize.ts';
+import { layers } from './layers.ts';
+import { rows } from './rows.ts';
+import { type SaidLine, saidLine, type Text } from './said.ts';
+import { hasSeveralSizes } from './severalSizes.ts';
+import { strips } from './strips.ts';
+import { triangles } from './triangles.ts';
+import { wordsAndDigits } from './wordsAndDigits.ts';
+
+export interface Check {
+  readonly find: (text: Text) => readonly Contradiction[];
+  /** Whether it compares what stands side by side, so that other sizes of the quilt do not matter. */
+  readonly isLocal?: true;
+}
+
+const CHECKS: readonly Check[] = [
+  { find: dualUnits, isLocal: true },
+  { find: wordsAndDigits },
+  { find: strips },
+  { find: triangles },
+  { find: rows },
+  { find: finishedSize },
+  { find: layers },
+  { find: binding },
+];
+
+/**
+ * @param isOpen whether nothing else accounts for a number
+ * @param isRight whether a number is one that a figure verifies
+ * @returns the findings, each with the number that it calls wrong; one at most for a number
+ */
+export function selfChecks(
+  manuscript: Manuscript,
+  pattern: Pattern,
+  isOpen: (number: ReadNumber) => boolean,
+  isRight: (number: ReadNumber) => boolean,
+): Map<ReadNumber, Finding> {
+  const text = textOf(manuscript, pattern);
+  const checks = hasSeveralSizes(text, pattern) ? CHECKS.filter(({ isLocal }) => isLocal) : CHECKS;
+  const found = new Map<ReadNumber, Finding>();
+  const involved = new Set<ReadNumber>();
+  for (const { find } of checks)
+    for (const each of find(text)) {
+      const [at, ...against] = numbersOf(each);
+      if (!at || !isOpen(at) || !against.every((number) => isOpen(number) || isRight(number))) continue;
+      // What one mistake explains is said once.
+      if ([at, ...against].some((number) => found.has(number)) || involved.has(at)) continue;
+      found.set(at, findingOf(each));
+      for (const number of against) involved.add(number);
+    }
+  return found;
+}
+
+function textOf(manuscript: Manuscript, pattern: Pattern): Text {
+  const sizes = sizeNames(pattern);
+  const lines: SaidLine[] = readLines(manuscript).map((line) => {
+    const amounts = readAmounts(line, pattern, sizes);
+    return saidLine(line, amounts, readPhrases(line, amounts));
+  });
+  return {
+    manuscript,
+    lines,
+    phrases: lines.flatMap(({ phrases }) => phrases),
+    words: lines.map(({ text }) => text).join('\n'),
+  };
+}
