@@ -39,6 +39,8 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
 /** What is named in a sentence before still holds for these classes; how something is measured is said each time. */
 const CARRIES: ReadonlySet<ConceptClass> = new Set(['part', 'border', 'fabric', 'name']);
 const OWN_SENTENCE = 0.62;
+/** Where the clause itself names one, what another clause names is of no account. */
+const DECIDES: ReadonlySet<ConceptClass> = new Set(['axis', 'state']);
 /** An amount of the phrase that the thing has no figure for, or that it has one for and leaves alone. */
 const LEFT_OVER = 2.5;
 const LEFT_ALONE = 3.5;
@@ -138,8 +140,7 @@ function against(wants: readonly Want[], more: readonly ConceptClass[], evidence
     const rival =
       evidence.rival(each, each === 'part' ? [...concepts, 'part:quilt'] : concepts)?.strength ?? 0;
     if (rival < (CARRIES.has(each) ? 0 : OWN_SENTENCE)) continue;
-    // What the clause itself says is not softened by what another clause says.
-    const own = each === 'axis' && rival >= BESIDE && strength < BESIDE ? 0 : strength;
+    const own = DECIDES.has(each) && rival >= BESIDE && strength < BESIDE ? 0 : strength;
     cost += AGAINST[each] * Math.max(0, rival - own);
   }
   return cost;

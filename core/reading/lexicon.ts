@@ -248,9 +248,16 @@ export const LEXICON: readonly LexiconRow[] = [
   {
     says: 'state:unfinished',
     words:
-      'unfinished|including (?:the )?(?:outer )?seam allowances?|with (?:its|the|their|outer) (?:outer )?(?:seam allowances?|raw edges)|before (?:quilting|binding|you go on|adding|the (?:next|binding|border))|raw edges?(?! together| even)|(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=square|wide|long|deep) now|now (?:measures?|is|has|have)',
-    example: 'The block «should measure» 12½" square.',
+      'unfinished|including (?:the )?(?:outer )?seam allowances?|with (?:its|the|their|outer) (?:outer )?(?:seam allowances?|raw edges)|before (?:quilting|binding|you go on|adding|the (?:next|binding|border))|raw edges?(?! together| even)',
+    example: 'The block is 12½" square «including seam allowances».',
     counterexample: 'The block finishes at 12" square.',
+  },
+  {
+    says: 'state:measured',
+    words:
+      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=square|wide|long|deep) now|now (?:measures?|is|has|have)',
+    example: 'The block «should measure» 12½" square.',
+    counterexample: 'Measure the quilt through the middle.',
   },
   {
     says: 'state:trimmed',

@@ -136,7 +136,7 @@ function sleeveThings(quilt: Quilt): Thing[] {
       quilt,
       'sleeve',
       'finished',
-      [sleeve, want(3, 'state:finished', 'state:unfinished')],
+      [sleeve, want(3, 'state:finished', 'state:unfinished', 'state:measured')],
       [slot('length', 'sleeve.length', want(1, 'axis:length'))],
     ),
     ...stripsThing(quilt, 'sleeve', from, [sleeve], undefined, 'sleeve.cut-depth'),

@@ -35,14 +35,18 @@ function blockThings(quilt: Quilt): Thing[] {
         quilt,
         id,
         'finished',
-        [called, need(3, 'part:block', `name:${id}`), want(4, 'state:finished')],
+        [called, need(3, 'part:block', `name:${id}`), need(4, 'state:finished'), want(0, 'state:measured')],
         axes('finished'),
       ),
       ...thing(
         quilt,
         id,
         'unfinished',
-        [called, need(3, 'part:block', `name:${id}`), want(3, 'state:unfinished', 'state:trimmed')],
+        [
+          called,
+          need(3, 'part:block', `name:${id}`),
+          want(3, 'state:unfinished', 'state:trimmed', 'state:measured'),
+        ],
         [slot('count', `${id}.count`, want(1, 'act:make')), ...axes('unfinished')],
       ),
     ];
@@ -85,10 +89,16 @@ function unitThings(quilt: Quilt): Thing[] {
             quilt,
             id,
             'unfinished',
-            [called, inBlock, want(3, 'state:unfinished', 'state:trimmed')],
+            [called, inBlock, want(3, 'state:unfinished', 'state:trimmed', 'state:measured')],
             [...counts, ...axes('unfinished')],
           ),
-          ...thing(quilt, id, 'finished', [called, inBlock, want(4, 'state:finished')], axes('finished')),
+          ...thing(
+            quilt,
+            id,
+            'finished',
+            [called, inBlock, need(4, 'state:finished'), want(0, 'state:measured')],
+            axes('finished'),
+          ),
         ];
     return [
       ...made,

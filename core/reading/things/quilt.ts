@@ -50,7 +50,11 @@ function sizeThings(quilt: Quilt): Thing[] {
       quilt,
       'quilt',
       'finished',
-      [want(4, 'state:finished', 'state:trimmed'), want(3.5, 'part:quilt', 'part:top')],
+      [
+        want(4, 'state:finished', 'state:trimmed'),
+        want(0, 'state:measured'),
+        want(3.5, 'part:quilt', 'part:top'),
+      ],
       [
         slot('width', 'finished.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'finished.length', want(1, 'axis:length')),
@@ -62,7 +66,7 @@ function sizeThings(quilt: Quilt): Thing[] {
       'quilt',
       'unfinished',
       [
-        want(2.5, 'state:unfinished', 'state:trimmed'),
+        want(2.5, 'state:unfinished', 'state:trimmed', 'state:measured'),
         want(2, 'part:top'),
         need(2, 'part:top', 'part:quilt'),
       ],
@@ -120,7 +124,7 @@ function sizeThings(quilt: Quilt): Thing[] {
 
 /** What is trimmed still has its seam allowances. */
 function stage(state: 'finished' | 'unfinished'): Concept[] {
-  return state === 'finished' ? ['state:finished'] : ['state:unfinished', 'state:trimmed'];
+  return state === 'finished' ? ['state:finished'] : ['state:unfinished', 'state:trimmed', 'state:measured'];
 }
 
 function layoutThings(quilt: Quilt): Thing[] {
