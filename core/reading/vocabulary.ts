@@ -26,8 +26,24 @@ interface Word {
 
 const TRADE: readonly Word[] = LEXICON.map(({ says, words }) => ({ says, pattern: wholeWords(words) }));
 
+/** Vocabularies of the last patterns: while a manuscript is written, its names and most of its texts stay the same. */
+const kept = new Map<string, Vocabulary>();
+const MOST_KEPT = 8;
+/** Texts that a vocabulary remembers before it begins anew. */
+const MOST_TEXTS = 5000;
+
 export function vocabularyOf(pattern: Pattern): Vocabulary {
-  const words = [...TRADE, ...namesOf(pattern)];
+  const names = namesOf(pattern);
+  const key = names.map(({ says, pattern: { source, flags } }) => `${says} ${source} ${flags}`).join('\n');
+  const known = kept.get(key);
+  const vocabulary = known ?? openVocabulary([...TRADE, ...names]);
+  kept.delete(key);
+  kept.set(key, vocabulary);
+  for (const oldest of kept.keys()) if (kept.size > MOST_KEPT) kept.delete(oldest);
+  return vocabulary;
+}
+
+function openVocabulary(words: readonly Word[]): Vocabulary {
   return {
     mentions: remembered((text) => mentionsIn(text, words)),
     stems: remembered((text) => new Set(stemsOf(text))),
@@ -39,6 +55,7 @@ function remembered<T>(read: (text: string) => T): (text: string) => T {
   const known = new Map<string, T>();
   return (text) => {
     const found = known.get(text) ?? read(text);
+    if (known.size >= MOST_TEXTS) known.clear();
     known.set(text, found);
     return found;
   };

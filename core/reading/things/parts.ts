@@ -7,7 +7,7 @@ import { cutNames, isUnit, partsOf } from '../../figures/rooms/parts.ts';
 import { piecesOf } from '../../figures/rooms/pieces.ts';
 import type { Concept } from '../concept.ts';
 import { stripsThing } from './strips.ts';
-import { fabricWant, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { fabricWant, need, type Quilt, type Slot, slot, type Thing, thing, want } from './thing.ts';
 
 export function partThings(quilt: Quilt): Thing[] {
   return [...blockThings(quilt), ...unitThings(quilt), ...pieceThings(quilt)];
@@ -18,11 +18,8 @@ function blockThings(quilt: Quilt): Thing[] {
   return blocks.flatMap((name) => {
     const id = `block.${name}`;
     const called = want(blocks.length > 1 ? 4 : 2, `name:${id}`);
-    const axes = (figure: string) => [
-      slot('side', `${id}.${figure}`),
-      slot('width', `${id}.${figure}-width`),
-      slot('length', `${id}.${figure}-length`),
-    ];
+    const axes = (figure: string) =>
+      sidesOf(quilt, `${id}.${figure}`, `${id}.${figure}-width`, `${id}.${figure}-length`);
     return [
       ...thing(
         quilt,
@@ -53,6 +50,11 @@ function blockThings(quilt: Quilt): Thing[] {
   });
 }
 
+/** One figure for all sides of what is square, else one for each. */
+function sidesOf(quilt: Quilt, side: string, width: string, length: string): Slot[] {
+  return quilt.has(side) ? [slot('side', side)] : [slot('width', width), slot('length', length)];
+}
+
 function unitThings(quilt: Quilt): Thing[] {
   const { entries } = quilt.pattern;
   return partsOf(entries).flatMap(({ block, index, part }) => {
@@ -66,11 +68,8 @@ function unitThings(quilt: Quilt): Thing[] {
       slot('count', `${id}.each`, want(2.5, 'scope:each')),
       slot('count', `${id}.per-set`, need(2.5, 'scope:container')),
     ];
-    const axes = (figure: string) => [
-      slot('side', `${id}.${figure}`),
-      slot('width', `${id}.${figure}-width`),
-      slot('length', `${id}.${figure}-length`),
-    ];
+    const axes = (figure: string) =>
+      sidesOf(quilt, `${id}.${figure}`, `${id}.${figure}-width`, `${id}.${figure}-length`);
     const from = part.from ?? [];
     const cuts = cutNames(quilt.pattern, { block, index });
     const shape: Concept = part.unit.kind.name === 'squares' ? 'form:square' : 'form:rectangle';
@@ -121,9 +120,7 @@ function unitThings(quilt: Quilt): Thing[] {
             [...uses, form ? need(4, form) : undefined],
             [
               slot('count', `${key}.count`, want(0.5, 'scope:total')),
-              slot('side', `${key}.cut`),
-              slot('width', `${key}.width`),
-              slot('length', `${key}.length`),
+              ...sidesOf(quilt, `${key}.cut`, `${key}.width`, `${key}.length`),
               slot('count', `${key}.per-strip`, need(2.5, 'scope:container'), want(0.5, 'form:strip')),
               ...(isPlain ? [slot('count', `${id}.each`, need(2.5, 'scope:each'))] : []),
             ],
@@ -193,9 +190,7 @@ function pieceThings(quilt: Quilt): Thing[] {
         [
           slot('count', `${piece.id}.count`, want(0.5, 'scope:total')),
           slot('count', `${piece.id}.each`, need(2.5, 'scope:each')),
-          slot('side', `${piece.id}.cut`),
-          slot('width', `${piece.id}.width`),
-          slot('length', `${piece.id}.length`),
+          ...sidesOf(quilt, `${piece.id}.cut`, `${piece.id}.width`, `${piece.id}.length`),
         ],
       ),
       ...thing(quilt, piece.id, 'yield', uses, [
