@@ -27,14 +27,17 @@ describe('The listing of what was read', () => {
     const pattern = block(
       'finished: 54" x 77"',
       'fabrics: { A: Slate }',
+      'borders: [{ finished: 4", from: A }]',
       'binding: { from: A, strip: 2 1/4" }',
     );
 
-    expect(listed(`${pattern}## Binding\n\nFrom the slate fabric:\n\n- Cut 8 strips 2¼"`).slice(1)).toEqual([
+    expect(
+      listed(`${pattern}# Flag\n\n## Binding\n\nFrom the slate fabric:\n\n- Cut 8 strips 2¼"`).slice(1),
+    ).toEqual([
       '       8    The number of binding strips: at least 8. 8 is right.',
-      '            Why: “slate” in the line above “From the slate fabric:”; “strips” beside it; the heading “Binding”.',
+      '            Why: “strips” beside it; the heading “Binding”; “slate” in the line above “From the slate fabric:”.',
       '       2¼"  The width of the binding strip: 2¼". 2¼" is right.',
-      '            Why: “slate” in the line above “From the slate fabric:”; “strips” beside it; the heading “Binding”.',
+      '            Why: “strips” beside it; the heading “Binding”; “slate” in the line above “From the slate fabric:”.',
     ]);
   });
 
