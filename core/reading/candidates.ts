@@ -2,7 +2,7 @@
 import type { ReadNumber } from '../manuscript/manuscript.ts';
 import type { Amount, Side } from './amount.ts';
 import { type Concept, type ConceptClass, classOf } from './concept.ts';
-import type { Clue, Evidence } from './evidence.ts';
+import { type Clue, type Evidence, withoutRepeats } from './evidence.ts';
 import type { Phrase } from './phrase.ts';
 import type { Slot, Thing, Want } from './things/index.ts';
 
@@ -78,8 +78,11 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
           readings,
           score: base.score + own.score + (thing.prior ?? 0) - rivals - cost,
           get clues() {
-            const clues = [...base.clues, ...own.clues].sort((a, b) => b.weight - a.weight);
-            return [...new Set(clues.map(({ clue }) => clue.words()))].slice(0, 3);
+            const all = [...base.clues, ...own.clues].sort((a, b) => b.weight - a.weight);
+            // What is done with a thing tells an author less than what it is called.
+            const names = all.filter(({ clue }) => classOf(clue.says) !== 'act');
+            const clues = names.length > 0 ? names : all;
+            return withoutRepeats(clues.map(({ clue }) => clue.words())).slice(0, 3);
           },
           isWeak: base.isWeak || own.isWeak,
         };

@@ -8,7 +8,7 @@ export interface Clue {
   /** From 0, not said at all, to 1, said in the same words. */
   readonly strength: number;
   readonly says: Concept;
-  /** For the author: `“strips” beside it`, `heading “Binding”`. */
+  /** For the author: `“strips” beside it`, `the heading “Binding”`. */
   words(): string;
 }
 
@@ -56,7 +56,7 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
   }
   for (const { where, text, strength } of layers)
     for (const mention of vocabulary.mentions(text))
-      add(mention, strength, () => `${WHERE[where]} “${shortened(text)}”`);
+      add(mention, strength, () => saidIn(where, text, mention.text));
   return new PhraseEvidence(
     clues,
     [
@@ -126,18 +126,44 @@ class PhraseEvidence implements Evidence {
       if (!found) return undefined;
       strength = Math.min(strength, found.strength);
     }
-    return { says: 'name:', strength, words: () => `the words “${stems.join('”, “')}”` };
+    return {
+      says: 'name:',
+      strength,
+      words: () => `the ${stems.length === 1 ? 'word' : 'words'} “${stems.join('”, “')}”`,
+    };
   }
 }
 
 const WHERE = {
-  row: 'row',
-  column: 'column',
-  list: 'list under',
-  'lead-in': 'lead-in',
-  heading: 'heading',
-  before: 'paragraph before',
+  row: 'the head of the row above',
+  column: 'the head of its column',
+  list: 'the list item above it',
+  'lead-in': 'the line above',
+  heading: 'the heading',
+  before: 'the paragraph before',
 } as const;
+
+/** A longer text around the word tells no more than where to look for it. */
+const LONGEST_QUOTE = 40;
+
+/** `the heading “Binding”`, `“binding” in the heading “Cut the binding”`, `“binding” in the paragraph before`. */
+function saidIn(where: keyof typeof WHERE, text: string, said: string): string {
+  const flat = text.replace(/\s+/g, ' ').trim();
+  const place = flat.length > LONGEST_QUOTE ? WHERE[where] : `${WHERE[where]} “${flat}”`;
+  return flat.toLowerCase() === said.toLowerCase() ? place : `“${said}” in ${place}`;
+}
+
+const QUOTE = /^“([^”]*)” (?:beside|near) it$/;
+
+/** Clues in words, without what is part of another: `“size” beside it` where `“finished size” beside it` is said. */
+export function withoutRepeats(clues: readonly string[]): string[] {
+  const quotes = clues.map((clue) => QUOTE.exec(clue)?.[1]);
+  return clues.filter((clue, index) => {
+    const own = quotes[index];
+    const isPart = quotes.some((quote) => own !== undefined && quote !== own && quote?.includes(own));
+    return !isPart && clues.indexOf(clue) === index;
+  });
+}
 
 function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
   if (line.isRow) {
@@ -169,11 +195,4 @@ const FARTHEST = 0.15;
 /** What stands farther off in the same clause is a little less sure. */
 function far(distance: number): number {
   return Math.min(FARTHEST, distance / 400);
-}
-
-const LONGEST_QUOTE = 40;
-
-function shortened(text: string): string {
-  const flat = text.replace(/\s+/g, ' ').trim();
-  return flat.length > LONGEST_QUOTE ? `${flat.slice(0, LONGEST_QUOTE).trimEnd()}…` : flat;
 }

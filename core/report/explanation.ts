@@ -5,7 +5,7 @@
 import type { BlockPath } from '../block/place.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Range } from '../findings/finding.ts';
-import type { AccountKind, Proof, Tie } from '../proof/proof.ts';
+import type { Account, AccountKind, Proof, Tie } from '../proof/proof.ts';
 
 export interface Explanation {
   /** The place that is explained. */
@@ -55,6 +55,15 @@ interface Stated {
   readonly tie: Tie;
   readonly kind: AccountKind;
   readonly expected: string | undefined;
+}
+
+/** @returns `undefined` for a number that no figure accounts for */
+export function explainNumber(
+  proof: Proof,
+  { number, tie, kind, expected }: Account,
+): Explanation | undefined {
+  const [range] = number.ranges;
+  return tie && explainStated(proof, { range, text: number.text, tie, kind, expected });
 }
 
 function statedAt({ accounts, statements, manuscript }: Proof, offset: number): Stated | undefined {

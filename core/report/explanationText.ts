@@ -14,16 +14,23 @@ export function toMarkdown({ title, verdict, table, working, workingOf, evidence
 }
 
 export function toPlainText({ title, verdict, table, working, workingOf, evidence }: Explanation): string {
-  const single = singleValue(table);
   const [only] = table.rows.length === 1 ? table.rows : [];
   const rows = only
     ? [perSize(only, table)]
     : table.rows.map((row) => `${row.title}: ${perSize(row, table)}`);
-  const parts = [single === undefined ? [title, ...rows].join('\n') : `${title}: ${single}`];
+  const parts = [
+    singleValue(table) === undefined ? [title, ...rows].join('\n') : valueLine({ title, table }),
+  ];
   if (verdict) parts.push(verdict);
   if (working.length > 0) parts.push((workingOf ? `For ${workingOf}:\n` : '') + numbered(working));
   if (evidence.length > 0) parts.push(`Why this number: ${evidence.join('; ')}.`);
   return parts.join('\n\n');
+}
+
+/** One figure with its value, or its values: `The number of binding strips: at least lap 7, twin 9`. */
+export function valueLine({ title, table }: Pick<Explanation, 'title' | 'table'>): string {
+  const [row] = table.rows;
+  return `${title}: ${singleValue(table) ?? (row ? perSize(row, table) : '–')}`;
 }
 
 /** The value of one figure that is the same in all sizes. */

@@ -1,38 +1,98 @@
-/** Every number of a manuscript with what is understood of it, before any block is applied. */
+/** Every number of a manuscript with what it was read as, and because of which words. */
 import stringWidth from 'string-width';
-import type { Manuscript, ReadNumber } from '../manuscript/manuscript.ts';
+import type { ReadNumber } from '../manuscript/manuscript.ts';
+import type { Account, AccountKind, Proof } from '../proof/proof.ts';
 import { toFractionText } from '../quantity/rational.ts';
+import { excerpt } from './excerpt.ts';
+import { explainNumber } from './explanation.ts';
+import { valueLine } from './explanationText.ts';
 import { Lines, type Position } from './lines.ts';
 import type { Layout } from './paint.ts';
+import { indented } from './paragraph.ts';
 import { placeOf } from './place.ts';
 
 /** What each kind of number is called; the keys are those of the JSON report. */
 const KINDS: Readonly<Record<ReadNumber['kind'], string>> = {
-  count: 'a count',
-  length: 'a length',
-  size: 'one side of a size',
-  yardage: 'a length of fabric to buy',
-  'fraction-of': 'a part of something',
-  other: 'a number',
+  count: 'A count',
+  length: 'A length',
+  size: 'One side of a size',
+  yardage: 'A length of fabric to buy',
+  'fraction-of': 'A part of something',
+  other: 'A number',
 };
 
-/** A table with one line per number; ends with a line end. */
-export function textListing(path: string, manuscript: Manuscript, { paint, width }: Layout): string {
+/** A longer number pushes its own explanation to the right only. */
+const WIDEST_NUMBER = 12;
+
+/** Each line of the manuscript that holds numbers, and below it a paragraph for each of them; ends with a line end. */
+export function textListing(path: string, proof: Proof, { paint, width }: Layout): string {
+  const { accounts, manuscript } = proof;
+  if (accounts.length === 0) return `${path} holds no number.\n`;
   const lines = new Lines(manuscript.source);
-  const rows = manuscript.numbers.map((number) => {
-    const { line, column } = lines.position(placeOf(number).start);
-    return { place: `${line}:${column}`, text: number.text.replace(/\s+/g, ' '), meaning: meaningOf(number) };
-  });
-  if (rows.length === 0) return `${path} holds no number.\n`;
-  const header = { place: 'line:column', text: 'number', meaning: 'understood as' };
-  const [place, text] = [widest([header, ...rows], 'place'), widest([header, ...rows], 'text')];
-  const written = [header, ...rows].map((row, index) => {
-    const cells = `${row.place.padStart(place)}  ${padded(row.text, Math.min(text, width - place - 30))}`;
-    const result = `${cells}  ${row.meaning}`;
-    return index === 0 ? paint.faint(result) : result;
-  });
-  const count = rows.length === 1 ? '1 number' : `${rows.length} numbers`;
-  return `${[...written, '', `${count} in ${path}.`].join('\n')}\n`;
+  const gutter = String(lines.position(manuscript.source.length).line).length + 2;
+  const widest = Math.max(...accounts.map(({ number }) => stringWidth(flat(number.text))));
+  const column = Math.min(widest, WIDEST_NUMBER);
+  const written: string[] = [];
+  let shown: string | undefined;
+  for (const account of accounts) {
+    const { start, end } = placeOf(account.number);
+    const { line, column: at } = lines.position(start);
+    const text = lines.text(line);
+    const from = at - 1;
+    const cut = excerpt(
+      text,
+      from,
+      Math.min(from + end - start, text.length),
+      width - gutter - 3,
+    ).line.trimEnd();
+    const head = `${String(line).padStart(gutter)} │ ${cut}`;
+    if (head !== shown) written.push(...(shown === undefined ? [] : ['']), paint.strong(head));
+    shown = head;
+    const indent = ' '.repeat(gutter + 3 + column + 2);
+    const number = flat(account.number.text);
+    const label = ' '.repeat(gutter + 3) + number + ' '.repeat(Math.max(column - stringWidth(number), 0) + 2);
+    const [first = '', ...rest] = meaningOf(proof, account).map((one) => indented(one, indent, width));
+    written.push(label + first.trimStart(), ...rest.map((one) => paint.faint(one)));
+  }
+  return `${[...written, '', summary(path, proof)].join('\n')}\n`;
+}
+
+function flat(text: string): string {
+  return text.replace(/\s+/g, ' ');
+}
+
+/** What it is and whether it is right; then why it was taken for this. */
+function meaningOf(proof: Proof, account: Account): string[] {
+  const explanation = explainNumber(proof, account);
+  if (!explanation) return [unexplained(proof, account)];
+  const { verdict, workingOf, evidence } = explanation;
+  const size = workingOf === undefined ? '' : ` Here it is for ${workingOf}.`;
+  const what = `${valueLine(explanation)}.${size}${verdict === undefined ? '' : ` ${verdict}`}`;
+  return [what, ...(evidence.length > 0 ? [`Why: ${evidence.join('; ')}.`] : [])];
+}
+
+function unexplained({ pattern }: Proof, { number, reason }: Account): string {
+  if (reason !== undefined) return `Not a measurement: ${reason}.`;
+  const { kind, value, unit } = number;
+  const what = `${KINDS[kind]}: ${mixed(toFractionText(value))}${unit ? ` ${unit}` : ''}.`;
+  return pattern.stated
+    ? `${what} The words do not say surely which figure it is, so nobody has checked it.`
+    : what;
+}
+
+/** `9/4` as `2 1/4`. */
+function mixed(text: string): string {
+  const [numerator, denominator] = text.split('/').map(BigInt);
+  if (numerator === undefined || denominator === undefined || numerator < denominator) return text;
+  return `${numerator / denominator} ${numerator % denominator}/${denominator}`;
+}
+
+function summary(path: string, { accounts, pattern }: Proof): string {
+  const count = accounts.length === 1 ? '1 number' : `${accounts.length} numbers`;
+  const known = accounts.filter(({ tie }) => tie !== undefined).length;
+  return pattern.stated
+    ? `${count} in ${path}, of which ${known === 1 ? '1 is read as a figure' : `${known} are read as figures`} of the pattern.`
+    : `${count} in ${path}. Without a measure block nothing says what they should be.`;
 }
 
 export interface JsonListing {
@@ -45,16 +105,26 @@ export interface JsonListing {
     readonly kind: ReadNumber['kind'];
     readonly value: string;
     readonly unit: string | null;
+    readonly account: AccountKind;
+    /** What it was read as: the name of the figure, and its title. */
+    readonly figure: string | null;
+    readonly title: string | null;
+    readonly size: string | null;
+    /** What the figure is in each size; the name of the only size of a pattern is empty. */
+    readonly values: Readonly<Record<string, string>>;
+    /** Why it was read so; for a number that is no measurement, why it is none. */
+    readonly because: readonly string[];
   }[];
 }
 
-export function jsonListing(path: string, manuscript: Manuscript): JsonListing {
-  const lines = new Lines(manuscript.source);
+export function jsonListing(path: string, proof: Proof): JsonListing {
+  const lines = new Lines(proof.manuscript.source);
   return {
     version: 1,
     path,
-    numbers: manuscript.numbers.map((number) => {
+    numbers: proof.accounts.map(({ number, kind, tie, reason }) => {
       const { start, end } = placeOf(number);
+      const figure = tie?.figure;
       return {
         text: number.text,
         start: lines.position(start),
@@ -62,28 +132,18 @@ export function jsonListing(path: string, manuscript: Manuscript): JsonListing {
         kind: number.kind,
         value: toFractionText(number.value),
         unit: number.unit ?? null,
+        account: kind,
+        figure: figure?.id ?? null,
+        title: figure?.title ?? null,
+        size: tie?.size ?? null,
+        values: Object.fromEntries(
+          [...(figure?.values ?? [])].map(([size, value]) => [
+            size,
+            proof.ledger.show.figure(value, figure?.kind ?? 'count'),
+          ]),
+        ),
+        because: tie?.evidence ?? (reason === undefined ? [] : [reason]),
       };
     }),
   };
-}
-
-/** `a length: 2 1/4 in` */
-function meaningOf({ kind, value, unit, notMeasurement }: ReadNumber): string {
-  if (notMeasurement !== undefined) return `not a measurement: ${notMeasurement}`;
-  return `${KINDS[kind]}: ${mixed(toFractionText(value))}${unit ? ` ${unit}` : ''}`;
-}
-
-/** `9/4` as `2 1/4`. */
-function mixed(text: string): string {
-  const [numerator, denominator] = text.split('/').map(BigInt);
-  if (numerator === undefined || denominator === undefined || numerator < denominator) return text;
-  return `${numerator / denominator} ${numerator % denominator}/${denominator}`;
-}
-
-function widest<K extends string>(rows: readonly Readonly<Record<K, string>>[], key: K): number {
-  return Math.max(...rows.map((row) => stringWidth(row[key])));
-}
-
-function padded(text: string, width: number): string {
-  return text + ' '.repeat(Math.max(width - stringWidth(text), 0));
 }

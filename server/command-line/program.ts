@@ -29,7 +29,7 @@ export function createProgram(finish: (status: number) => void): Command {
 
   program
     .command('read')
-    .description('Show every number of a manuscript with what is understood of it.')
+    .description('Show every number of a manuscript with what it was read as, and why.')
     .argument('<file>', 'the manuscript')
     .addOption(format())
     .action(async (file, options) => {

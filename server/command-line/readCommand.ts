@@ -1,5 +1,5 @@
-/** `measure-twice read`: every number of one manuscript with what is understood of it. */
-import { readManuscript } from '../../core/manuscript/manuscript.ts';
+/** `measure-twice read`: every number of one manuscript with what it was read as, and why. */
+import { proofread } from '../../core/proof/proofread.ts';
 import { jsonListing, textListing } from '../../core/report/listing.ts';
 import { CannotRun } from './cannotRun.ts';
 import { readManuscripts } from './manuscriptFiles.ts';
@@ -13,10 +13,10 @@ export async function readCommand(
   const [manuscript, ...others] = await readManuscripts([file]);
   if (!manuscript || others.length > 0) throw new CannotRun(`Name one file; ${file} is a folder.`);
   const { path, source } = manuscript;
-  const read = readManuscript(source);
+  const proof = proofread({ source });
   const text =
     format === 'json'
-      ? `${JSON.stringify(jsonListing(path, read), undefined, 2)}\n`
-      : textListing(path, read, terminalLayout());
+      ? `${JSON.stringify(jsonListing(path, proof), undefined, 2)}\n`
+      : textListing(path, proof, terminalLayout());
   process.stdout.write(text);
 }

@@ -109,20 +109,29 @@ describe('The JSON report', () => {
 });
 
 describe('read', () => {
-  it('shows every number with what is understood of it, before any block is applied', async () => {
-    const folder = await folderWith({ 'wall.md': 'Cut 7 strips 2½" × 44".\nBuy 1⅛ yd of it. See step 3.\n' });
+  it('shows every number with what it was read as, and why', async () => {
+    const folder = await folderWith({
+      'wall.md': '```measure\nfinished: 36" x 48"\n```\n\nIt finishes 36" wide. See step 3.\n',
+    });
     const { status, stdout } = await run(folder, ['read', 'wall.md']);
 
     expect(status).toBe(0);
-    expect(stdout).toContain('        1:5  7       a count: 7\n');
-    expect(stdout).toMatch(/1:14 {2}2½" {5}one side of a size: 2 1\/2 in\n/);
-    expect(stdout).toMatch(/2:5 {2}1⅛ yd {3}a length of fabric to buy: 1 1\/8 yd\n/);
-    expect(stdout).toMatch(/2:\d+ {2}3 {7}not a measurement: step number\n/);
-    expect(stdout).toContain('5 numbers in wall.md.\n');
+    expect(stdout.split('\n')).toEqual([
+      '  5 │ It finishes 36" wide. See step 3.',
+      '      36"  The finished width: 36". 36" is right.',
+      expect.stringMatching(/^ {11}Why: .*“wide” beside it/),
+      '      3    Not a measurement: step number.',
+      '',
+      '2 numbers in wall.md, of which 1 is read as a figure of the pattern.',
+      '',
+    ]);
   });
 
   it('gives the same to other programs', async () => {
-    const folder = await folderWith({ 'wall.md': 'Buy 1⅛ yd of it.\n' });
+    const folder = await folderWith({
+      'wall.md':
+        '```measure\nfinished: 36" x 48"\n```\n\nIt is 36" <!-- = finished.width --> wide. Buy 1⅛ yd of it.\n',
+    });
     const { stdout } = await run(folder, ['read', 'wall.md', '--format', 'json']);
 
     expect(JSON.parse(stdout)).toEqual({
@@ -130,12 +139,32 @@ describe('read', () => {
       path: 'wall.md',
       numbers: [
         {
+          text: '36"',
+          start: { line: 5, column: 7, offset: 42 },
+          end: { line: 5, column: 10, offset: 45 },
+          kind: 'length',
+          value: '36',
+          unit: 'in',
+          account: 'verified',
+          figure: 'finished.width',
+          title: 'The finished width',
+          size: null,
+          values: { '': '36"' },
+          because: ['a tag behind the number names it'],
+        },
+        {
           text: '1⅛ yd',
-          start: { line: 1, column: 5, offset: 4 },
-          end: { line: 1, column: 10, offset: 9 },
+          start: { line: 5, column: 47, offset: 82 },
+          end: { line: 5, column: 52, offset: 87 },
           kind: 'yardage',
           value: '9/8',
           unit: 'yd',
+          account: 'unaccounted',
+          figure: null,
+          title: null,
+          size: null,
+          values: {},
+          because: [],
         },
       ],
     });

@@ -1,5 +1,5 @@
 /** The blocks of a quilt with one kind of block, as far as the manuscript leaves no doubt. */
-import type { Text, Told } from './said.ts';
+import type { Said, Text, Told } from './said.ts';
 
 const IDLE = new Set(
   'the each of a an per quilt finished unfinished same all these those and make made your every one total quilted sewn completed complete whole more any both other next first second last following in for into with from two three four five six seven eight nine ten twelve sixteen twenty pieced patchwork this that'.split(
@@ -19,6 +19,25 @@ export function hasSeveralBlocks({ words }: Text): boolean {
       .filter((word) => !IDLE.has(word) && !/\d|ing$/.test(word)),
   );
   return kinds.size > 1;
+}
+
+const FINISHED =
+  /\b(?:finished blocks?(?: size)?|block size \(?finished\)?|blocks? finish(?:es)?(?: at)?|finished size of (?:the|each) block)\W{0,6}$/i;
+
+/** Phrases that tell the finished size of a block. */
+export function finishedBlocks({ phrases }: Text): Said[] {
+  return phrases.filter(
+    ({ size, count, before, behind }) =>
+      !count && size.length > 0 && FINISHED.test(before) && !/^[^.;\d]{0,16}\bunfinished/i.test(behind),
+  );
+}
+
+/** The finished side of the one square block. */
+export function finishedBlock(text: Text): Told | undefined {
+  const all = finishedBlocks(text);
+  const [first] = all[0]?.size ?? [];
+  const isOne = all.every(({ size }) => size.every(({ value }) => first && value.equals(first.value)));
+  return isOne ? first : undefined;
 }
 
 /** The one number of blocks that the manuscript makes. */

@@ -1,7 +1,7 @@
 /** Unfinished is finished and two seam allowances: for the same block or unit, and for a strip that is sewn in. */
 import { type Rational, rational } from '../../quantity/rational.ts';
 import { writeInches } from '../../quantity/show.ts';
-import { hasSeveralBlocks } from './blocks.ts';
+import { finishedBlocks, hasSeveralBlocks } from './blocks.ts';
 import type { Contradiction } from './contradiction.ts';
 import { isLenient, type Said, type SaidLine, type Text, type Told } from './said.ts';
 
@@ -119,12 +119,7 @@ function ofTheBlock(text: Text, seams: readonly Rational[]): Contradiction[] {
   )
     return [];
   const blocks = text.phrases.filter(({ size, count }) => !count && size.length > 0 && isLength(size));
-  const finished = blocks.filter(
-    ({ before, behind }) =>
-      /\b(?:finished blocks?(?: size)?|block size \(?finished\)?|blocks? finish(?:es)?(?: at)?|finished size of (?:the|each) block)\W{0,6}$/i.test(
-        before,
-      ) && !/^[^.;\d]{0,16}\bunfinished/i.test(behind),
-  );
+  const finished = finishedBlocks(text).filter(({ size }) => isLength(size));
   const raw = blocks.filter(
     ({ before, behind }) =>
       (/\b(?:(?:each|the|every|your) )?blocks? (?:should|must|will|to) (?:now )?(?:measure|be)\W{0,3}$/i.test(

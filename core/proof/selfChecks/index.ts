@@ -11,12 +11,17 @@ import { readLines } from '../../reading/line.ts';
 import { readPhrases } from '../../reading/phrase.ts';
 import { sizeNames } from '../../reading/sizeNames.ts';
 import { binding } from './binding.ts';
+import { borders } from './borders.ts';
 import { type Contradiction, findingOf, numbersOf } from './contradiction.ts';
 import { dualUnits } from './dualUnits.ts';
 import { finishedSize } from './finishedSize.ts';
 import { layers } from './layers.ts';
+import { madeUsed } from './madeUsed.ts';
+import { materials } from './materials.ts';
+import { quiltSize } from './quiltSize.ts';
 import { rows } from './rows.ts';
 import { type SaidLine, saidLine, type Text } from './said.ts';
+import { samePiece } from './samePiece.ts';
 import { hasSeveralSizes } from './severalSizes.ts';
 import { strips } from './strips.ts';
 import { triangles } from './triangles.ts';
@@ -37,6 +42,11 @@ const CHECKS: readonly Check[] = [
   { find: finishedSize },
   { find: layers },
   { find: binding },
+  { find: borders },
+  { find: quiltSize },
+  { find: materials },
+  { find: madeUsed },
+  { find: samePiece },
 ];
 
 /**
