@@ -66,7 +66,7 @@ function meaningOf(proof: Proof, account: Account): string[] {
   const explanation = explainNumber(proof, account);
   if (!explanation) return [unexplained(proof, account)];
   const { verdict, workingOf, evidence } = explanation;
-  const size = workingOf === undefined ? '' : ` Here it is for ${workingOf}.`;
+  const size = workingOf === undefined ? '' : ` This one is for ${workingOf}.`;
   const what = `${valueLine(explanation)}.${size}${verdict === undefined ? '' : ` ${verdict}`}`;
   return [what, ...(evidence.length > 0 ? [`Why: ${evidence.join('; ')}.`] : [])];
 }

@@ -50,9 +50,9 @@ describe('The listing of what was read', () => {
 
     expect(listed(source)).toEqual([
       '  9 │ | Binding strips | 7 | 9 |',
-      '      7  The number of binding strips: at least lap 7, twin 9. Here it is for lap. 7 is right.',
+      '      7  The number of binding strips: at least lap 7, twin 9. This one is for lap. 7 is right.',
       '         Why: “Binding” beside it; “strips” beside it; its column is headed “Lap”.',
-      '      9  The number of binding strips: at least lap 7, twin 9. Here it is for twin. 9 is right.',
+      '      9  The number of binding strips: at least lap 7, twin 9. This one is for twin. 9 is right.',
       '         Why: “Binding” beside it; “strips” beside it; its column is headed “Twin”.',
     ]);
   });
