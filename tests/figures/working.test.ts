@@ -136,7 +136,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
       'sleeve.cut-depth': ['Twice 4" plus two ¼" seams is 8½".'],
       'sleeve.length': ['56" wide less 1" on each side is 54".'],
       'sleeve.cut-length': ['54" plus ¼" turned under twice at each end is 55".'],
-      'house.squaring': ['The house counts 1".'],
+      'house.squaring': ['The pattern counts on 1".'],
     },
   ],
   [

@@ -28,7 +28,7 @@ function rule(rule: keyof typeof RULES): Definition {
     rule: 'exact',
     derive: (at) => {
       const value = at.house[rule];
-      const because = `the house counts ${at.show.value(value, kind)}`;
+      const because = `the pattern counts on ${at.show.value(value, kind)}`;
       return { need: Real.of(value), steps: [sentence(because)], because };
     },
   };
