@@ -8,7 +8,7 @@ const IDLE = new Set(
 );
 /** Blocks of a second kind, or blocks that are not in the rows. */
 const OTHERS =
-  /\b(?:alternat\w+|plain|setting|corner|border|filler|solid|half|spare|extra|label|pillow) (?:blocks?|squares?)\b|\bblocks? [A-Z1-9]\b/i;
+  /\b(?:alternat\w+|plain|setting|corner|border|filler|solid|half|spare|extra|label|pillow) (?:blocks?|squares)\b|\bblocks? [A-Z1-9]\b/i;
 
 /** Whether the blocks are of several kinds, so that a number of blocks may be of one of them. */
 export function hasSeveralBlocks({ words }: Text): boolean {

@@ -10,7 +10,7 @@ const SUBCUT =
 const PIECES = /\b(?:squares?|rectangles?|pieces?|segments?|bricks?|units?)\b/i;
 /** Shapes that do not lie side by side in a strip like boxes, and counts of something else. */
 const OTHER =
-  /\b(?:triangles?|diamonds?|hexagons?|wedges?|sets?|template|angle|60|45|fabrics?|prints?|colou?rs?|fat|quarters?|scraps?|total(?= of \d+ strips)|in all)\b/i;
+  /\b(?:triangles?|diamonds?|hexagons?|wedges?|sets?|template|angle|60°|60-degree|45°|fabrics|prints?|colou?rs?|fat|quarters?|scraps?|total(?= of \d+ strips)|in all)\b/i;
 const EACH = /\b(?:from each|each into|each strip|per strip|every strip|each of|from every|one strip)\b/i;
 
 export function strips(text: Text): Contradiction[] {

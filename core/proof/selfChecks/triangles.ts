@@ -74,7 +74,13 @@ const UNITS =
 function atOnce(line: SaidLine): Contradiction[] {
   const methods = [...new Set([...line.about.matchAll(METHOD)].map(([, word]) => word?.toLowerCase()))];
   const times = METHODS[methods[0] as keyof typeof METHODS];
-  if (methods.length !== 1 || !times || MULTIPLIED.test(line.text) || SPARE.test(line.text)) return [];
+  if (
+    methods.length !== 1 ||
+    !times ||
+    MULTIPLIED.test(line.text) ||
+    SPARE.test(line.text.replace(/\buse\b/i, ''))
+  )
+    return [];
   return line.phrases.flatMap((pairs, index) => {
     const { count: n } = pairs;
     if (!n || n.value.equals(1) || !/^[\s)\]]*(?:[\p{L}’'-]+\s+){0,2}?pairs?\b/iu.test(textBehind(pairs)))
@@ -85,6 +91,9 @@ function atOnce(line: SaidLine): Contradiction[] {
     if (!units || !m || later.length !== 1 || !RESULT.test(units.before)) return [];
     const given = n.value.mul(times);
     if (given.equals(m.value)) return [];
+    // A few units more than are needed are no mistake; as many as another method makes are.
+    const isOther = [1n, 2n, 4n, 8n].some((factor) => n.value.mul(factor).equals(m.value));
+    if (given.compare(m.value) > 0 && !isOther) return [];
     return [
       {
         code: 'counts-disagree',
