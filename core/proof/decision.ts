@@ -5,6 +5,7 @@ import type { Ledger } from '../figures/ledger.ts';
 import type { ReadNumber } from '../manuscript/manuscript.ts';
 import type { Side } from '../reading/amount.ts';
 import type { Candidate } from '../reading/candidates.ts';
+import type { Evidence } from '../reading/evidence.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
 import { fitOf, isExactFit } from './fit.ts';
@@ -70,7 +71,8 @@ export class Decision {
       if (each.candidate.isWeak || each.candidate.score < Math.max(ENOUGH, best - MARGIN)) continue;
       for (const { number, tie, agrees } of each.ties) {
         if (!open.delete(number)) continue;
-        const isWrong = each.total >= WRONG && !hasAlibi(number, each, settled);
+        const isWrong =
+          each.total >= WRONG && !isLooseWord(number, phrase.evidence) && !hasAlibi(number, each, settled);
         if (agrees ? each.total >= VERIFIED : isWrong) this.ties.push([number, tie]);
       }
     }
@@ -119,6 +121,18 @@ export class Decision {
     return { ties, isPossible, worth: worth / Math.max(1, all.length) };
   }
 }
+
+/** "All three must be the same": a small number in words is a count of the pattern's only beside a noun of the trade. */
+function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): boolean {
+  if (unit || written.notation.numeral.form !== 'words' || value.compare(MOST_LOOSE) > 0) return false;
+  return (['form', 'name', 'part'] as const).every(
+    (each) => (evidence.rival(each, [])?.strength ?? 0) < BESIDE,
+  );
+}
+
+const MOST_LOOSE = 5;
+/** How near a word must stand to be said of the number itself. */
+const BESIDE = 0.85;
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {
   return !candidate.isWeak && total >= VERIFIED && ties.every(({ agrees }) => agrees);

@@ -39,6 +39,8 @@ export function proofread({ source }: Document): Proof {
     );
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
+    // Without a tag, so many more than needed are likelier another thing's number.
+    if (kind === 'generous' && tie.figure.kind === 'count' && !tags.ties.has(number)) return untied(number);
     if (finding) found.push(finding);
     return { number, kind, tie, expected, code: finding?.code, reason: undefined };
   });

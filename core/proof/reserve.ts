@@ -84,7 +84,7 @@ export const RESERVATIONS: readonly Reservation[] = [
   },
   {
     before:
-      /\b(?:if|in\scase)\b[^.;,]{0,36}\s(?:is|are|measures?|has|have|was|were|needs?|comes?(?:\sout)?(?:\s(?:at|to))?)\s(?:only\s)?$/i,
+      /\b(?:if|in\scase)\b[^.;,]{0,50}\s(?:is|are|measures?|has|have|was|were|needs?|gives?|comes?(?:\sout)?(?:\s(?:at|to))?)\s(?:only\s)?$/i,
     example: 'If yours is «6¼»", your seams are a bit fat.',
     counterexample: 'If you measure it, the unit is «6¼»" tall.',
   },
@@ -149,7 +149,7 @@ function counts({ written, passage: { numbers } }: ReadNumber): boolean {
 }
 
 /** How much text around a number is looked at. */
-const NEARBY = 48;
+const NEARBY = 72;
 
 export function standingOf(number: ReadNumber, isList: boolean): Standing {
   const { passage, written } = number;

@@ -33,7 +33,7 @@ const BY = /^["”″]?\)?\s*(?:(?:wide|long|high|deep|tall|across|down)\s*)?(?:
 export function readAmounts(line: Line, pattern: Pattern, sizes: SizeNames): Amount[] {
   const spots = line.spots.filter(({ number }) => number.notMeasurement === undefined);
   const sides = sidesOf(line, spots, pattern);
-  const amounts = joined(line.text, sides);
+  const amounts = withConversions(line.text, joined(line.text, sides));
   return line.isRow ? acrossColumns(line, amounts, sizes) : listed(line.text, amounts, pattern);
 }
 
@@ -92,7 +92,7 @@ function isTwin(
   if (!before || !next || !first) return false;
   const gap = text.slice(before.end, next.start);
   const [a, b] = [first.number, next.number];
-  const brackets = /^\s*\(\s*$/.test(gap) && /^\s*(?:[^)]{0,12})\)/.test(text.slice(next.end));
+  const brackets = /^\s*\(\s*$/.test(gap) && /^["”″]?\s*(?:approx\.?)?\s*[)\]]/.test(text.slice(next.end));
   if (a.unit && b.unit) {
     const isOther = isMetric(a.unit) !== isMetric(b.unit);
     return isOther && (brackets || /^\s*(?:\/|or|,|=)\s*$/.test(gap));
@@ -169,6 +169,31 @@ function isListOfSizes(text: string, list: readonly Amount[]): boolean {
   const isBracket = gaps.every((gap, i) => (i === 0 ? /^\s*[([]\s*$/ : /^["”″]?\s*[,;/]\s*$/).test(gap));
   const isSeries = gaps.every((gap) => /^["”″]?\s*(?:,|\/|;|,?\s*(?:or|and))\s*$/.test(gap));
   return list.every(isSize) && (isBracket || isSeries);
+}
+
+/** A size in the other unit behind a size: 122cm x 146cm (48in x 57½in). */
+function withConversions(text: string, amounts: readonly Amount[]): Amount[] {
+  const found: Amount[] = [];
+  for (const amount of amounts) {
+    const last = found.at(-1);
+    if (last && isConversion(text, last, amount)) {
+      const sides = last.sides.map((side, index) => ({
+        ...side,
+        twins: [...side.twins, ...(amount.sides[index]?.spots ?? [])],
+      }));
+      found[found.length - 1] = { ...last, sides: sides as unknown as Amount['sides'], end: amount.end };
+    } else found.push(amount);
+  }
+  return found;
+}
+
+function isConversion(text: string, first: Amount, second: Amount): boolean {
+  if (first.sides.length !== 2 || second.sides.length !== 2) return false;
+  if (!/^\s*(?:[([]|\/|or|=)\s*$/.test(text.slice(first.end, second.start))) return false;
+  const unit = ({ sides }: Amount) =>
+    sides.flatMap(({ spots }) => spots.flatMap(({ number }) => number.unit ?? []))[0];
+  const [a, b] = [unit(first), unit(second)];
+  return a !== undefined && b !== undefined && isMetric(a) !== isMetric(b);
 }
 
 /** Cells under the names of the sizes hold one list: their amounts are joined, place by place. */

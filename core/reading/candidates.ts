@@ -46,7 +46,12 @@ const LEFT_OVER = 2.5;
 const LEFT_ALONE = 3.5;
 /** Needed words that are no concept must stand in the sentence itself, or at the head of its column. */
 const SAID = 0.6;
+/** In the sentence, though perhaps behind the number. */
+const BEHIND = 0.45;
 const BESIDE = 0.85;
+const CERTAIN = 0.94;
+/** What so many fat quarters can be. */
+const PRECUTS = /^(?:own|fabric)\./;
 /** What a distance from a line or an edge can be: the author's own figure, a seam, the binding's joining. */
 const DISTANCES = /^(?:own\.|house (?:backing )?seam$)/;
 /** A thing that so much speaks against is not looked at further. */
@@ -58,12 +63,17 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
   // What is left over is counted by no figure but those of what is left over.
   const isSpare = (evidence.clue(['form:spare'])?.strength ?? 0) >= BESIDE;
   const isUnderstood = evidence.hasUnits;
+  // "20 blocks use 40": what they are made of.
+  const isContent = (evidence.clue(['act:content'])?.strength ?? 0) >= BESIDE;
+  const isPrecut = (evidence.clue(['form:fat quarter'])?.strength ?? 0) >= CERTAIN && !phrase.size;
   const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
   // "Lay two of them on opposite corners": a part of what was counted before, which no figure fixes.
   if (isPartOfThem(evidence)) return [];
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
+    if (isPrecut && !PRECUTS.test(thing.key)) return [];
+    if (isContent && thing.topic.startsWith('block.')) return [];
     const base = weigh(thing.wants, evidence);
     if (base.score - against(thing.wants, thing.against ?? [], evidence) < HOPELESS) return [];
     const counts = optionsFor(phrase.count, thing, isUnderstood);
@@ -113,9 +123,9 @@ function weigh(wants: readonly Want[], evidence: Evidence): Weighed {
   let score = 0;
   let isWeak = false;
   const clues: { clue: Clue; weight: number }[] = [];
-  for (const { concepts, words, weight, needed } of wants) {
+  for (const { concepts, words, weight, needed, nearby } of wants) {
     const clue: Clue | undefined = words ? evidence.words(words) : evidence.clue(concepts);
-    if (needed && (clue?.strength ?? 0) < (words ? SAID : NEAR_ENOUGH)) isWeak = true;
+    if (needed && (clue?.strength ?? 0) < (words ? SAID : nearby ? BEHIND : NEAR_ENOUGH)) isWeak = true;
     if (!clue) continue;
     score += weight * clue.strength;
     clues.push({ clue, weight: weight * clue.strength });

@@ -22,7 +22,7 @@ export const LEXICON: readonly LexiconRow[] = [
   },
   {
     says: 'part:backing',
-    words: 'backing(?! seams?)|(?:for the|the) back(?! of (?:each|every|all|the (?!quilt))| and| in)',
+    words: 'backing(?! seams?)|(?:for the|(?<!to )the) back(?! of (?:each|every|all|the (?!quilt))| and| in)',
     example: 'Cut the «backing» into two panels.',
     counterexample: 'Draw a line on the back of each square.',
   },
@@ -150,7 +150,7 @@ export const LEXICON: readonly LexiconRow[] = [
   {
     says: 'form:square',
     words:
-      'squares?(?! in a square| it| up| them|-)(?<!half-square|quarter-square|half square|quarter square|triangle-squares?|triangle squares?)',
+      '(?:squares|(?<!["”″] ?|\\bin |inch |inches |cm )square)(?! in a square| it| up| them|-)(?<!half-square|quarter-square|half square|quarter square|triangle-squares?|triangle squares?)',
     example: 'Cut 12 «squares».',
     counterexample: 'Make 12 half-square triangles.',
   },
@@ -174,6 +174,19 @@ export const LEXICON: readonly LexiconRow[] = [
     counterexample: 'Make 24 blocks.',
   },
   {
+    says: 'form:fat quarter',
+    words:
+      'fat (?:quarters?|eighths?)|FQs?|F8s?|(?:charm|layer[- ]cake) squares?|(?:jelly[- ]roll|precut) strips?',
+    example: 'You need 10 «fat quarters».',
+    counterexample: 'You need 10 blocks.',
+  },
+  {
+    says: 'act:content',
+    words: '(?:uses?|takes?|contains?)(?! the| it| a )',
+    example: '20 blocks «use» 40 squares.',
+    counterexample: 'Use a small ruler; take the time.',
+  },
+  {
     says: 'form:row',
     words: 'rows?',
     example: 'Sew 7 «rows».',
@@ -187,7 +200,8 @@ export const LEXICON: readonly LexiconRow[] = [
   },
   {
     says: 'form:them',
-    words: 'of (?:them|these|those)(?! (?:strips?|squares?|units?|blocks?|rectangles?|sets?))',
+    words:
+      '(?:those|these) are(?! cut)|of (?:them|these|those)(?! (?:strips?|squares?|units?|blocks?|rectangles?|sets?))',
     example: 'Lay two «of them» on opposite corners.',
     counterexample: 'Take 2 of these units.',
   },
@@ -241,7 +255,8 @@ export const LEXICON: readonly LexiconRow[] = [
   },
   {
     says: 'form:tail',
-    words: 'tails?|opening|gap|inch(?:es)? short|from the (?:edge|end|start|raw edge)s?|away from the edge',
+    words:
+      'fold(?:ed)?\\b[^.;]{0,40} to(?= )|tails?|opening|gap|inch(?:es)? short|from the (?:edge|end|start|raw edge)s?|away from the edge',
     example: 'Leave an 8" «tail».',
     counterexample: 'Leave the seam.',
   },

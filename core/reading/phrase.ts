@@ -23,7 +23,7 @@ const VERB =
 const COMMA = /,(?!\s*(?:each|cut|all|measuring|both)?\s*[(]?$)/;
 /** Where the words behind one amount end, and those before the next begin. */
 const DIVIDE =
-  /[,;:]\s|[.!?]["”)]?\s+(?=["“(]?[\p{Lu}\d(])|\n(?=[^\n]*:)|\s(?:and|then|plus|or|while|but)\s|(?<=\brows?)\sof\s|\s[–—|]\s|--|—/gu;
+  /[,;:]\s|[.!?]["”)]?\s+(?=["“(]?[\p{Lu}\d(])|\n(?=[^\n]*:)|\s(?:and|then|plus|or|while|but)\s|(?<=\brows?)\sof\s|\s(?:uses?|takes?|contains?)\s|\s[–—|]\s|--|—/gu;
 
 export function readPhrases(line: Line, amounts: readonly Amount[]): Phrase[] {
   const groups = grouped(line.text, amounts);

@@ -27,6 +27,7 @@ function blockThings(quilt: Quilt): Thing[] {
         '',
         [called, need(4, 'part:block', `name:${id}`)],
         [slot('count', `${id}.count`, want(1, 'act:make'))],
+        { against: ['form'] },
       ),
       ...thing(
         quilt,
@@ -135,6 +136,10 @@ function unitThings(quilt: Quilt): Thing[] {
               )
             : []),
           ...stripsThing(quilt, key, fabric, uses, form === 'form:strip' ? undefined : `${key}.strips`),
+          // A strip may be as wide as either side of the piece.
+          ...(quilt.has(`${key}.cut`)
+            ? []
+            : stripsThing(quilt, key, fabric, uses, undefined, `${key}.length`)),
         ];
       }),
     ];

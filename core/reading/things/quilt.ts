@@ -1,6 +1,6 @@
 /** The quilt as a whole: its sizes at every stage, its rows, and the rules of the house. */
 import type { Concept } from '../concept.ts';
-import { need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { nearby, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
 
 export function quiltThings(quilt: Quilt): Thing[] {
   return [...houseThings(quilt), ...sizeThings(quilt), ...layoutThings(quilt)];
@@ -8,12 +8,12 @@ export function quiltThings(quilt: Quilt): Thing[] {
 
 function houseThings(quilt: Quilt): Thing[] {
   return [
-    ...thing(quilt, 'house', 'seam', [need(6, 'part:seam')], [slot('side', 'house.seam')]),
+    ...thing(quilt, 'house', 'seam', [nearby(need(6, 'part:seam'))], [slot('side', 'house.seam')]),
     ...thing(
       quilt,
       'house',
       'backing seam',
-      [need(6, 'part:seam'), need(3, 'part:backing')],
+      [nearby(need(6, 'part:seam')), nearby(need(3, 'part:backing'))],
       [slot('side', 'house.backing seam')],
     ),
     ...thing(quilt, 'house', 'usable width', [need(6, 'part:selvage')], [slot('side', 'house.usable width')]),

@@ -12,6 +12,8 @@ export interface Want {
   readonly weight: number;
   /** Without it, the text does not speak of the thing. */
   readonly needed?: boolean;
+  /** Whether a sentence before will not do. */
+  readonly nearby?: boolean;
 }
 
 export interface Slot {
@@ -49,6 +51,11 @@ export function want(weight: number, ...concepts: Concept[]): Want {
 
 export function need(weight: number, ...concepts: Concept[]): Want {
   return { concepts, weight, needed: true };
+}
+
+/** What must be said in the sentence itself. */
+export function nearby(each: Want): Want {
+  return { ...each, nearby: true };
 }
 
 export function slot(takes: Slot['takes'], figure: string, ...wants: Want[]): Slot {
