@@ -80,6 +80,15 @@ export const CODES = {
     example: `${fence('finished: 36" x 48"')}\n\nBind the edge <!-- = finished.edge -->.`,
     remedy: 'Move the tag behind its number, or delete it.',
   },
+  'unclear-figure': {
+    severity: 'warning',
+    title: 'A number that is none of the figures it may be',
+    meaning:
+      'The words around the number speak of two or three figures equally well, and the number is none of them. It is one ' +
+      'of them with a mistake, but nothing tells which.',
+    example: `${fence('blocks: { Wave: { finished: 6" } }', 'layout: { grid: 8 x 10 }', 'borders: [{ finished: 2" }, { finished: 4" }]')}\n\nCut 5 strips for the border.`,
+    remedy: 'Take the fix for the figure that you mean, or put its tag behind the number.',
+  },
   'bad-tag': {
     severity: 'warning',
     title: 'A tag that cannot be read',

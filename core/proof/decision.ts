@@ -3,12 +3,14 @@ import type { Pattern } from '../block/pattern.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import type { ReadNumber } from '../manuscript/manuscript.ts';
+import { ZERO } from '../quantity/rational.ts';
 import type { Side } from '../reading/amount.ts';
 import type { Candidate } from '../reading/candidates.ts';
 import type { Evidence } from '../reading/evidence.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
 import { fitOf, isExactFit } from './fit.ts';
+import { amountOf } from './judge.ts';
 import type { Tie } from './proof.ts';
 import { readSize } from './readSize.ts';
 
@@ -26,6 +28,9 @@ const ALIBI = 1.5;
 const ALIBI_MARGIN = 2.5;
 /** A wrong number that another reading comes so near to is not told which of the two it is. */
 const CLOSE = 0.75;
+/** What is said of such a number needs words as strong as this for each reading, and few readings. */
+const STRONG = 3;
+const MOST_READINGS = 3;
 
 const USABLE_WIDTH = 'house.usable width';
 
@@ -47,6 +52,8 @@ interface Settled {
 
 export class Decision {
   readonly ties: (readonly [ReadNumber, Tie])[] = [];
+  /** Numbers that are wrong whichever of a few figures they state, the likeliest first. */
+  readonly unclear: (readonly [ReadNumber, readonly Tie[]])[] = [];
   /** The thing that the phrase speaks of beyond doubt. */
   readonly anchor: Thing | undefined;
   readonly #phrase: ReadPhrase;
@@ -74,8 +81,27 @@ export class Decision {
         const isWrong =
           each.total >= WRONG && !isLooseWord(number, phrase.evidence) && !hasAlibi(number, each, settled);
         if (agrees ? each.total >= VERIFIED : isWrong) this.ties.push([number, tie]);
+        else if (!agrees) this.#unclear(number, each, settled);
       }
     }
+  }
+
+  /** Numbers whose every likely reading is strong, and which no reading explains, nor all of them together. */
+  #unclear(number: ReadNumber, best: Settled, settled: readonly Settled[]): void {
+    const readings = settled.flatMap(({ ties, total, candidate }) => {
+      const found = ties.find((tie) => tie.number === number);
+      return found ? [{ ...found, total, isWeak: candidate.isWeak }] : [];
+    });
+    const likely = readings.filter(({ total }) => best.total - total < ALIBI_MARGIN);
+    if (readings.some(({ agrees }) => agrees)) return;
+    if (likely.some(({ total, isWeak }) => isWeak || total < STRONG)) return;
+    const values = likely.filter(
+      ({ tie }, index) => likely.findIndex((one) => isSameValue(one.tie, tie)) === index,
+    );
+    if (values.length < 2 || values.length > MOST_READINGS) return;
+    const sum = values.reduce((total, { tie }) => total.add(tie.value.shown), ZERO);
+    if (amountOf(number, values[0]?.tie.figure.kind ?? 'count', this.#pattern.house)?.equals(sum)) return;
+    this.unclear.push([number, values.map(({ tie }) => tie)]);
   }
 
   #settle(candidate: Candidate): Settled {

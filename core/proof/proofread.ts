@@ -7,11 +7,12 @@ import { type Manuscript, type ReadNumber, readManuscript } from '../manuscript/
 import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
-import { tieReadings } from './readTies.ts';
+import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
 import { selfChecks } from './selfChecks/index.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
+import { unclearFinding } from './unclear.ts';
 
 export interface Document {
   readonly source: string;
@@ -23,20 +24,22 @@ export function proofread({ source }: Document): Proof {
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
   // Without a block nobody has stated anything: what the house usually does contradicts no author.
-  const readings =
-    manuscript.fences.length > 0 ? tieReadings(manuscript, pattern, ledger) : new Map<ReadNumber, Tie>();
+  const readings = manuscript.fences.length > 0 ? tieReadings(manuscript, pattern, ledger) : NO_READINGS;
   const { statements, findings: stated } = checkStatements(source, pattern, ledger);
-  const tied = new Set([...tags.ties.keys(), ...readings.keys()].map(({ written }) => written));
+  const tied = new Set([...tags.ties.keys(), ...readings.ties.keys()].map(({ written }) => written));
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
   const tiedAccounts = manuscript.numbers.map((number): Account => {
-    const tie = tags.ties.get(number) ?? readings.get(number);
+    const tie = tags.ties.get(number) ?? readings.ties.get(number);
+    const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript) };
+    const rivals = readings.unclear.get(number);
+    if (!tie && rivals && !isReserved(number, false)) {
+      const finding = unclearFinding(number, rivals, assessing);
+      found.push(finding);
+      return { ...untied(number), kind: 'wrong', code: finding.code };
+    }
     if (!tie) return untied(number);
     const standing = { ...number, around: number.passage };
-    const { kind, expected, finding } = assess(
-      standing,
-      { ...tie, show: ledger.show },
-      { pattern, ledger, source, habits: () => habitsAt(number, manuscript) },
-    );
+    const { kind, expected, finding } = assess(standing, { ...tie, show: ledger.show }, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
     // Without a tag, so many more than needed are likelier another thing's number.
@@ -55,6 +58,8 @@ export function proofread({ source }: Document): Proof {
     coverage: coverageOf(accounts),
   };
 }
+
+const NO_READINGS: Readings = { ties: new Map(), unclear: new Map() };
 
 /** The accounts, in which numbers that no figure accounts for are wrong where others of the manuscript contradict them. */
 function checkedAgainstItself(

@@ -7,15 +7,23 @@ import { type ReadPhrase, readText } from '../reading/readPhrases.ts';
 import { Decision } from './decision.ts';
 import type { Tie } from './proof.ts';
 
-export function tieReadings(manuscript: Manuscript, pattern: Pattern, ledger: Ledger): Map<ReadNumber, Tie> {
+export interface Readings {
+  readonly ties: ReadonlyMap<ReadNumber, Tie>;
+  /** Numbers that are wrong whichever of a few figures they state. */
+  readonly unclear: ReadonlyMap<ReadNumber, readonly Tie[]>;
+}
+
+export function tieReadings(manuscript: Manuscript, pattern: Pattern, ledger: Ledger): Readings {
   const phrases = readText(manuscript, pattern, ledger);
   const first = phrases.map((phrase) => new Decision(phrase, pattern, ledger));
   const ties = new Map<ReadNumber, Tie>();
+  const unclear = new Map<ReadNumber, readonly Tie[]>();
   for (const index of phrases.keys()) {
     const decision = new Decision(supported(phrases, first, index), pattern, ledger);
     for (const [number, tie] of decision.ties) ties.set(number, tie);
+    for (const [number, rivals] of decision.unclear) unclear.set(number, rivals);
   }
-  return ties;
+  return { ties, unclear };
 }
 
 /** What a strip and the pieces cut from it say for each other. */

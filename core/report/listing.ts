@@ -71,10 +71,13 @@ function meaningOf(proof: Proof, account: Account): string[] {
   return [what, ...(evidence.length > 0 ? [`Why: ${evidence.join('; ')}.`] : [])];
 }
 
-function unexplained({ pattern }: Proof, { number, reason }: Account): string {
+function unexplained({ pattern, findings }: Proof, { number, reason, code }: Account): string {
   if (reason !== undefined) return `Not a measurement: ${reason}.`;
   const { kind, value, unit } = number;
   const what = `${KINDS[kind]}: ${mixed(toFractionText(value))}${unit ? ` ${unit}` : ''}.`;
+  const { start } = placeOf(number);
+  const found = findings.find((finding) => finding.code === code && finding.start === start);
+  if (found) return `${what} ${found.message}`;
   return pattern.stated
     ? `${what} The words do not say surely which figure it is, so nobody has checked it.`
     : what;

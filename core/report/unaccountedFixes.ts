@@ -1,8 +1,9 @@
 /** What an author can say about a number that no figure accounts for: what it states, or that it is left alone. */
 import { lowerFirst } from '../block/words.ts';
 import type { Fix, Range } from '../findings/finding.ts';
-import { commentBehind } from '../manuscript/behind.ts';
+import { type PlaceBehind, placeBehind } from '../manuscript/behind.ts';
 import type { ReadNumber } from '../manuscript/manuscript.ts';
+import { readComment } from '../manuscript/tags.ts';
 import { type PlausibleFigure, plausibleFigures } from '../proof/plausible.ts';
 import type { Proof } from '../proof/proof.ts';
 import { placeOf } from './place.ts';
@@ -27,11 +28,13 @@ export function unaccountedFixes(proof: Proof, { start }: Range): Fix[] {
     const title = titleOf(proof, plausible);
     if (!titled.has(title)) titled.set(title, plausible);
   }
-  const tags = [...titled]
-    .slice(0, MOST)
-    .flatMap(([title, plausible]) => tagFix(proof, number, title, plausible) ?? []);
-  const skip = skipFix(proof, number);
-  return [...tags, ...(skip ? [skip] : [])];
+  const place = placeBehind(proof.manuscript, number);
+  if (!place) return [];
+  const tags = [...titled].slice(0, MOST).flatMap(([title, plausible]) => {
+    const tag = tagFor(plausible);
+    return tag === undefined ? [] : [fixWith(title, place, tag)];
+  });
+  return [...tags, fixWith(`Leave “${number.text.replace(/\s+/g, ' ')}” alone`, place, 'measure skip')];
 }
 
 /** A tag that could not be followed has a finding of its own. */
@@ -46,26 +49,14 @@ function titleOf({ ledger }: Proof, { figure, size, value }: PlausibleFigure): s
   return `This is ${lowerFirst(figure.title)}${where}${amount}`;
 }
 
-function tagFix(
-  { manuscript }: Proof,
-  number: ReadNumber,
-  title: string,
-  { figure, size }: PlausibleFigure,
-): Fix | undefined {
-  const at = size ? ` @ ${size}` : '';
-  const edit = commentBehind(
-    manuscript,
-    number,
-    `<!-- = ${figure.id}${at} -->`,
-    (meaning) =>
-      'figures' in meaning && meaning.figures.join() === figure.id && meaning.size === (size || undefined),
-  );
-  return edit && { title, preferred: false, edits: [edit] };
+/** `undefined` for the name of an author that would end the comment, or the cell of a table. */
+function tagFor({ figure, size }: PlausibleFigure): string | undefined {
+  const tag = `= ${figure.id}${size ? ` @ ${size}` : ''}`;
+  const meaning = readComment(` ${tag} `, (start, end) => ({ start, end }));
+  const isRead = meaning && 'figures' in meaning && meaning.figures.join() === figure.id;
+  return isRead && !/--|[|\n]/.test(tag) ? tag : undefined;
 }
 
-function skipFix({ manuscript }: Proof, number: ReadNumber): Fix | undefined {
-  const edit = commentBehind(manuscript, number, '<!-- measure skip -->', (meaning) => 'skip' in meaning);
-  return (
-    edit && { title: `Leave “${number.text.replace(/\s+/g, ' ')}” alone`, preferred: false, edits: [edit] }
-  );
+function fixWith(title: string, { at, space }: PlaceBehind, said: string): Fix {
+  return { title, preferred: false, edits: [{ start: at, end: at, text: `${space}<!-- ${said} -->` }] };
 }

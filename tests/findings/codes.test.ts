@@ -25,6 +25,10 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     'The length of the finished edge differs between the sizes; say which one is meant, for example “@ wall”.',
   ],
   'stray-tag': ['<!-- = finished.edge -->', 'No number stands before this tag.'],
+  'unclear-figure': [
+    '5',
+    '5 is neither the number of strips for border 1 (6) nor the number of strips for border 2 (7).',
+  ],
   'bad-tag': ['<!-- = @ wall -->', 'This tag names no figure; write it as = binding.strips.'],
   'block-syntax': ['binding: { strip: 2 1/4"', 'A bracket that opens before here is not closed.'],
   'unknown-entry': ['finnished', '“finnished” is no entry of the measure block. Did you mean “finished”?'],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../core/findings/finding.ts';
-import { commentBehind } from '../../core/manuscript/behind.ts';
+import { placeBehind } from '../../core/manuscript/behind.ts';
 import { readManuscript } from '../../core/manuscript/manuscript.ts';
 
 /** The manuscript with a comment behind the number that stands between « and ». */
@@ -10,8 +10,10 @@ function commented(marked: string): string | undefined {
   const manuscript = readManuscript(source);
   const number = manuscript.numbers.find(({ ranges }) => ranges[0].start === start);
   if (!number) throw new Error(`no number begins at the mark in ${marked}`);
-  const edit = commentBehind(manuscript, number, '<!-- measure skip -->', (meaning) => 'skip' in meaning);
-  return edit && applyEdits(source, [edit]);
+  const place = placeBehind(manuscript, number);
+  if (!place) return undefined;
+  const { at, space } = place;
+  return applyEdits(source, [{ start: at, end: at, text: `${space}<!-- measure skip -->` }]);
 }
 
 describe('A comment behind a number', () => {
@@ -38,13 +40,8 @@ describe('A comment behind a number', () => {
     expect(commented(source)).toBe(expected);
   });
 
-  it('is not offered where no place is right, such as inside an unfinished comment', () => {
-    const manuscript = readManuscript('Cut 7 strips.');
-    const [number] = manuscript.numbers;
-    if (!number) throw new Error('a number is needed');
-
-    expect(commentBehind(manuscript, number, '<!-- = a --> b -->', () => true)).toBeDefined();
-    expect(commentBehind(manuscript, number, '<!-- = a -- b', () => true)).toBeUndefined();
-    expect(commentBehind(manuscript, number, '<!-- a word -->', () => true)).toBeUndefined();
+  it('stands before a comment that is there already, and inside of raw HTML', () => {
+    expect(commented('Cut «7»<!-- = a --> strips.')).toBe('Cut 7 <!-- measure skip --><!-- = a --> strips.');
+    expect(commented('<p title="x">«7</p>')).toBe('<p title="x">7 <!-- measure skip --></p>');
   });
 });

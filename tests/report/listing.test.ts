@@ -65,6 +65,18 @@ describe('The listing of what was read', () => {
     ]);
   });
 
+  it('says of a number that is none of the figures it may state what they are', () => {
+    const source = `${block(
+      'blocks: { Wave: { finished: 6" } }',
+      'layout: { grid: 8 x 10 }',
+      'borders: [{ finished: 2" }, { finished: 4" }]',
+    )}Cut 5 border strips.`;
+
+    expect(listed(source).at(-1)).toBe(
+      '      5  A count: 5. 5 is neither the number of strips for border 1 (6) nor the number of strips for border 2 (7).',
+    );
+  });
+
   it('says why a number is no measurement', () => {
     expect(listed('See step 3.')).toEqual(['  1 │ See step 3.', '      3  Not a measurement: step number.']);
   });

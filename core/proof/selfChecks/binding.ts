@@ -14,12 +14,13 @@ const OTHER =
 export function binding(text: Text): Contradiction[] {
   const quilt = finishedQuilt(text);
   const fabric = usableWidth(text);
-  return text.phrases.flatMap((said) => {
-    if (!isBinding(said)) return [];
-    const strips = countOfStrips(said);
-    if (strips && quilt) return tooFew(said, strips, quilt, fabric);
-    return quilt ? tooShort(said, quilt) : [];
-  });
+  if (!quilt) return [];
+  const parts = text.phrases.filter(isBinding);
+  const cut = parts.filter((said) => countOfStrips(said) && said.size.length > 0);
+  // Strips that are cut in several places, perhaps from several fabrics, may all be joined.
+  const [only] = cut;
+  const few = only && cut.length === 1 ? tooFew(only, quilt, fabric) : [];
+  return [...few, ...parts.flatMap((said) => (countOfStrips(said) ? [] : tooShort(said, quilt)))];
 }
 
 /** The binding is named in the item itself, or it is what the section is about. */
@@ -38,10 +39,11 @@ function edgeOf({ short, long }: Rectangle): Rational {
   return short.add(long).mul(2n);
 }
 
-function tooFew(said: Said, strips: Told, quilt: Rectangle, fabric: Rational): Contradiction[] {
-  if (strips.value.compare(200) > 0 || said.size.length === 0) return [];
+function tooFew(said: Said, quilt: Rectangle, fabric: Rational): Contradiction[] {
+  const strips = countOfStrips(said);
   const [width] = said.size;
-  if (!width || width.value.compare(rational(13, 4)) > 0) return [];
+  if (!strips || strips.value.compare(200) > 0 || !width || width.value.compare(rational(13, 4)) > 0)
+    return [];
   const length = stripLength(said, fabric);
   if (!length) return [];
   // Joined straight, which takes the least.

@@ -1,5 +1,5 @@
 /** The length of a border against the top so far: the two edges that are sewn together must be equally long. */
-import { type Rational, rational } from '../../quantity/rational.ts';
+import { isInteger, type Rational, rational } from '../../quantity/rational.ts';
 import { writeInches } from '../../quantity/show.ts';
 import type { Contradiction } from './contradiction.ts';
 import { type Rectangle, rectangleOf } from './quilt.ts';
@@ -57,7 +57,11 @@ function borderLength({ size, own, line, sentence, phrase }: Said): Told | undef
   )
     return undefined;
   const [first, second] = size;
-  if (second) return second;
+  // 42" is the width of the fabric, from which longer borders are joined.
+  if (second)
+    return isInteger(second.value) && second.value.compare(40) >= 0 && second.value.compare(46) <= 0
+      ? undefined
+      : second;
   return first && /^["”″]?\s*(?:-?long\b|in length|lengths?\b)/i.test(line.text.slice(phrase.core.end))
     ? first
     : undefined;

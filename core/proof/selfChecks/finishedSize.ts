@@ -77,7 +77,9 @@ function isOneThing(one: Said, other: Said): boolean {
   const gap = one.line.text.slice(one.phrase.core.end, other.phrase.core.start);
   if (gap.length > 70 || OTHER.test(one.sentence) || /[.!?]\s(?!(?:it|they|this|each)\b)/i.test(gap))
     return false;
-  return !/\b(?:quilt|border|sashing|backing|batting|top|from|sew|join|add|into|make)\b/i.test(gap);
+  return !/\b(?:quilts?|blocks?|units?|pieces?|squares|rectangles?|patch(?:es)?|stars?|strips?|borders?|sash(?:es|ing)?|backing|batting|top|from|sew|join|add|into|make)\b/i.test(
+    gap,
+  );
 }
 
 function compared(raw: Said, finished: Said, seams: readonly Rational[], state: State): Contradiction[] {
@@ -96,7 +98,7 @@ function compared(raw: Said, finished: Said, seams: readonly Rational[], state: 
   const more = cut.value.sub(side.value);
   // Cut larger, to be trimmed down later, is no mistake; nor is what is not the size of one thing.
   if (state === 'cut' && more.compare(rational(1, 2)) > 0) return [];
-  if (more.abs().compare(3) > 0 || side.number.unit !== 'in') return [];
+  if (more.abs().compare(rational(3, 2)) > 0 || side.number.unit !== 'in') return [];
   return [contradiction(cut, side, state)];
 }
 

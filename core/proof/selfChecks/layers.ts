@@ -10,12 +10,16 @@ import { usableWidth } from './widths.ts';
 
 const LAYER = /\b(backing|batting|wadding|back(?= (?:should|must|wants|measures)))\b/i;
 const PARTS = /\b(?:panels?|lengths|pieces?|halves|strips?|sleeve|label|each|pocket|pillow|cushion|block)\b/i;
+/** "(cut 2)": the size of one of several pieces. */
+const SEVERAL = /^[^.;]{0,20}(?:\bcut (?:two|three|four|\d)|[×x] ?\d\b|\btwo\b|\btwice\b)/i;
+/** Backs that are no single layer as large as the quilt. */
+const OTHER_BACKS = /\b(?:pillows?|cushions?|shams?|envelopes?|bags?|totes?|pouch|placemats?|coasters?)\b/i;
 const OVERHANG =
   /\b(?:larger|bigger|more|beyond|wider|extra)\b[^.;]{0,40}\b(?:on (?:each|every|all|either)|all (?:the way )?(?:a)?round|(?:each|every|all(?: four)?) sides?)/i;
 
 export function layers(text: Text): Contradiction[] {
   const quilt = finishedQuilt(text);
-  if (!quilt) return [];
+  if (!quilt || OTHER_BACKS.test(text.words)) return [];
   return text.phrases.flatMap((said) => {
     const layer = layerOf(said);
     if (!layer) return [];
@@ -27,7 +31,7 @@ export function layers(text: Text): Contradiction[] {
 
 /** Which layer the phrase measures: named right before its numbers, or behind them. */
 function layerOf({ before, behind, own, count, line, phrase }: Said): string | undefined {
-  if (count || PARTS.test(own)) return undefined;
+  if (count || PARTS.test(own) || SEVERAL.test(line.text.slice(phrase.core.end))) return undefined;
   const ahead = before.slice(-60);
   const cell = line.line.isRow ? line.text.slice(0, phrase.core.start) : ahead;
   const named = [...cell.matchAll(new RegExp(LAYER.source, 'gi'))].at(-1)?.[0];

@@ -12,6 +12,9 @@ const NOUNS: readonly (readonly [name: string, pattern: RegExp])[] = [
   ['pinwheels', /^pinwheels?(?: units?)?\b/i],
   ['units', /^units?\b(?! [A-Z\d])/i],
 ];
+/** Where units are made set by set, a number may be that of one set. */
+const IN_SETS =
+  /\b(?:repeat\w*|from each|each (?:pair|set|square|strip)|(?:a|per|one) (?:pair|set) |at a time|at once)\b/i;
 /** Words of colour may stand before the name of a unit, but then others may have another colour. */
 const PLAIN = /^["”″)]?\s*$/;
 const MADE =
@@ -22,7 +25,7 @@ const MORE = /\b(?:more|another|other|remaining|extra|borders?|left|blue|red)\b/
 
 export function madeUsed(text: Text): Contradiction[] {
   const blocks = soleTotalOfBlocks(text);
-  if (!blocks) return [];
+  if (!blocks || IN_SETS.test(text.words)) return [];
   return NOUNS.flatMap(([name, noun]) => {
     const all = text.phrases.filter(
       (said) => said.count && said.size.length === 0 && noun.test(nounBehind(said)),
@@ -34,13 +37,11 @@ export function madeUsed(text: Text): Contradiction[] {
     );
     const used = onlyOf(
       all.filter(
-        ({ before, sentence, phrase, line }) =>
-          PER_BLOCK.test(sentence.slice(0, phrase.core.start - phrase.sentence.start)) &&
-          !MORE.test(before) &&
-          line.text.length > 0,
+        ({ before, sentence, phrase }) =>
+          PER_BLOCK.test(sentence.slice(0, phrase.core.start - phrase.sentence.start)) && !MORE.test(before),
       ),
     );
-    if (!made || !used || made.number === used.number) return [];
+    if (!made || !used || isMadeInColours(text, noun) || made.number === used.number) return [];
     const need = used.value.mul(blocks.value);
     if (made.value.compare(need) >= 0) return [];
     return [
@@ -55,6 +56,15 @@ export function madeUsed(text: Text): Contradiction[] {
       },
     ];
   });
+}
+
+/** Whether some are made of other colours, which the blocks take too: "Make 24 blue HSTs". */
+function isMadeInColours({ phrases }: Text, noun: RegExp): boolean {
+  const coloured = new RegExp(`^["”″)]?\\s*(?:[\\p{L}’'/-]+ ){1,3}?${noun.source.slice(1)}`, 'iu');
+  return phrases.some(
+    ({ count, before, line, phrase }) =>
+      count && MADE.test(before) && coloured.test(line.text.slice(phrase.core.end)),
+  );
 }
 
 function nounBehind({ line, phrase }: Said): string {

@@ -79,7 +79,8 @@ const UNSURE = /\b(?:remain\w*|scraps?|each|and|or|left ?over|assorted|fat|rest|
 
 /** The fabric that the nearest lead-in names, in small letters. */
 function fabricOf({ line }: SaidLine): string | undefined {
-  if (line.isHeading || line.isRow) return undefined;
+  const isItem = line.spots.some(({ number }) => number.passage.context.list.length > 0);
+  if (!isItem) return undefined;
   const [near] = line.layers.filter(
     ({ where }) => where === 'lead-in' || where === 'heading' || where === 'list',
   );
@@ -114,11 +115,7 @@ function yardageOf(name: string, { lines }: Text): Told | undefined {
 /** Strips from selvage to selvage: they take their width of the fabric's length, whatever is cut beside them. */
 function wholeStrips({ count, size, own, line }: Said): CutStrips | undefined {
   const [width, length] = size;
-  if (
-    !count ||
-    !width ||
-    /\b(?:lengthwise|LOF|parallel|from (?:the )?(?:remain|left|rest|scrap|ends)|each|bias)/i.test(line.text)
-  )
+  if (!count || !width || /\b(?:lengthwise|LOF|parallel|from|each|bias|fabric [A-Z]\b)/i.test(line.text))
     return undefined;
   const isAcross = length
     ? length.value.compare(INCHES_PER.in.mul(36n, 1n)) >= 0 && length.value.compare(46) <= 0

@@ -5,7 +5,7 @@ import { finishedBlock, hasSeveralBlocks } from './blocks.ts';
 import { topOf } from './borders.ts';
 import type { Contradiction } from './contradiction.ts';
 import { finishedQuilt, type Rectangle } from './quilt.ts';
-import { gridsOf } from './rows.ts';
+import { gridsOf, isWhole } from './rows.ts';
 import type { Text, Told } from './said.ts';
 
 /** Whatever else may lie between blocks or around them. */
@@ -15,13 +15,7 @@ const ELSE =
 export function quiltSize(text: Text): Contradiction[] {
   const [grid, ...more] = gridsOf(text);
   const block = finishedBlock(text);
-  if (
-    !grid ||
-    more.some(
-      ({ rows, perRow }) => !rows.value.equals(grid.rows.value) || !perRow.value.equals(grid.perRow.value),
-    )
-  )
-    return [];
+  if (!grid || more.length > 0 || !isWhole(text, grid)) return [];
   if (!block || ELSE.test(text.words) || hasSeveralBlocks(text) || block.number.unit !== 'in') return [];
   const inner = [grid.perRow, grid.rows].map(({ value }) => value.mul(block.value)) as [Rational, Rational];
   const working = `${grid.rows.text} rows of ${grid.perRow.text} blocks of ${block.text}`;

@@ -23,6 +23,7 @@ export function gridsOf({ lines }: Text): Grid[] {
       if (!second || !a || !b || first.size.length > 0 || second.size.length > 0) return [];
       const between = second.before;
       const behind = line.text.slice(second.phrase.core.end);
+      if (/\bborders?\b/i.test(second.sentence)) return [];
       if (/^\)?\s*rows?,?\s+(?:of|with|each (?:of|with))\s*\(?$/i.test(between) && isBlocks(behind, line))
         return [{ rows: a, perRow: b, line }];
       if (
@@ -60,7 +61,7 @@ function inLine(line: SaidLine, grids: readonly Grid[]): Contradiction[] {
   );
   const [total] = totals;
   if (!total?.count || totals.length !== 1) return [];
-  return contradiction(total.count, grids);
+  return contradiction(total.count, grids, line.text);
 }
 
 const PARTIAL =
@@ -77,17 +78,29 @@ function isTotal({ line, phrase, before }: Said): boolean {
 /** The number of blocks that is made in another place, if there is one kind of blocks and one number of them. */
 function overall(text: Text, grids: readonly Grid[]): Contradiction[] {
   const total = soleTotalOfBlocks(text);
-  const [grid] = grids;
-  if (!total || !grid) return [];
-  const isOne = grids.every(
-    ({ rows, perRow }) => rows.value.equals(grid.rows.value) && perRow.value.equals(grid.perRow.value),
-  );
-  return isOne ? contradiction(total, [grid]) : [];
+  const [grid, ...more] = grids;
+  if (!total || !grid || more.length > 0 || !isWhole(text, grid)) return [];
+  return contradiction(total, [grid], text.words);
 }
 
-function contradiction(total: Told, grids: readonly Grid[]): Contradiction[] {
+const LEFT = /\b(?:left ?overs?|left over|remaining|extra|spare|pillow|cushion|label|other)\b/i;
+
+/** Whether no other number of rows is told, of which the rows may be a part. */
+export function isWhole({ phrases }: Text, { rows }: Grid): boolean {
+  return phrases.every(
+    ({ count, line, phrase }) =>
+      !count ||
+      count.number === rows.number ||
+      count.value.equals(rows.value) ||
+      !/^\)?\s*(?:[\p{L}’'-]+ ){0,2}?rows\b/iu.test(line.text.slice(phrase.core.end)),
+  );
+}
+
+/** @param around where blocks that are not in the rows would be told of */
+function contradiction(total: Told, grids: readonly Grid[], around: string): Contradiction[] {
   const sum = grids.reduce((all: Rational, { rows, perRow }) => all.add(rows.value.mul(perRow.value)), ZERO);
   if (sum.equals(total.value)) return [];
+  if (sum.compare(total.value) < 0 && LEFT.test(around)) return [];
   const shown = grids.map(({ rows, perRow }) => `${rows.text} rows of ${perRow.text}`).join(' and ');
   return [
     {

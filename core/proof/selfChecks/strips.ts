@@ -6,7 +6,7 @@ import { isLenient, type Said, type SaidLine, type Text, type Told } from './sai
 import { stripLength, usableWidth } from './widths.ts';
 
 const SUBCUT =
-  /\b(?:sub|re|cross)[- ]?cut|\bcut (?:them|these|this|it|each|the strips?|all|every)\b[^.;]{0,24}\b(?:into|at)\b|\bfrom (?:these|them|those|this)\b|\bthen (?:cut\b|into\b)|\binto\b|\bfor\b|\byield|\bgiv|\bto make\b/i;
+  /\b(?:sub|re|cross)[- ]?cut|\bcut (?:them|these|this|it|each|the strips?|all|every)\b[^.;]{0,24}\b(?:into|at)\b|\bfrom (?:these|them|those|this)\b|\bthen into\b|\b(?:into|for|yields?|yielding|gives?|giving|to make)\s*(?:a total of\s*)?\(?$/i;
 const PIECES = /\b(?:squares?|rectangles?|pieces?|segments?|bricks?|units?)\b/i;
 /** Shapes that do not lie side by side in a strip like boxes, and counts of something else. */
 const OTHER =
