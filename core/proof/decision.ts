@@ -6,6 +6,7 @@ import type { ReadNumber } from '../manuscript/manuscript.ts';
 import { ZERO } from '../quantity/rational.ts';
 import type { Side } from '../reading/amount.ts';
 import type { Candidate } from '../reading/candidates.ts';
+import type { Concept } from '../reading/concept.ts';
 import type { Evidence } from '../reading/evidence.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
@@ -79,7 +80,7 @@ export class Decision {
       for (const { number, tie, agrees } of each.ties) {
         if (!open.delete(number)) continue;
         const isWrong =
-          each.total >= WRONG && !isLooseWord(number, phrase.evidence) && !hasAlibi(number, each, settled);
+          each.total >= WRONG && !this.#isDoubtful(number, each) && !hasAlibi(number, each, possible);
         if (agrees ? each.total >= VERIFIED : isWrong) this.ties.push([number, tie]);
         else if (!agrees) this.#unclear(number, each, settled);
       }
@@ -102,6 +103,30 @@ export class Decision {
     const sum = values.reduce((total, { tie }) => total.add(tie.value.shown), ZERO);
     if (amountOf(number, values[0]?.tie.figure.kind ?? 'count', this.#pattern.house)?.equals(sum)) return;
     this.unclear.push([number, values.map(({ tie }) => tie)]);
+  }
+
+  /** Whether a number that differs may well count or measure a part, or another thing that no figure fixes. */
+  #isDoubtful(number: ReadNumber, { candidate, ties }: Settled): boolean {
+    const { evidence, line, phrase } = this.#phrase;
+    const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
+    const isCount = number.unit === undefined && number.kind === 'count';
+    const isAlone = !ties.some((each) => each.number !== number && each.isExact);
+    if (isLooseWord(number, evidence)) return true;
+    if (isCount && strength('scope:part') >= BESIDE) return true;
+    if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
+      return true;
+    if (
+      isCount &&
+      SERIES.test(line.text.slice(Math.max(0, phrase.core.start - 8), phrase.core.end + 8)) &&
+      isAlone
+    )
+      return true;
+    const figure = ties.find((each) => each.number === number)?.tie.figure.id;
+    if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE) return true;
+    return (
+      candidate.thing.topic === HOUSE &&
+      strength('part:seam', 'part:selvage', 'part:overhang', 'part:joining') < BESIDE
+    );
   }
 
   #settle(candidate: Candidate): Settled {
@@ -148,6 +173,11 @@ export class Decision {
   }
 }
 
+/** "2 rows of 2", "1, 3, 5, 5, 3, 1": members of a longer row of numbers. */
+const SERIES = /\d,\s*\d+,\s*\d/;
+/** Rules of the house, of which a sentence speaks only in its own clause. */
+const HOUSE = 'house';
+
 /** "All three must be the same": a small number in words is a count of the pattern's only beside a noun of the trade. */
 function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): boolean {
   if (unit || written.notation.numeral.form !== 'words' || value.compare(MOST_LOOSE) > 0) return false;
@@ -157,6 +187,10 @@ function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): 
 }
 
 const MOST_LOOSE = 5;
+/** So few may be a part of what is counted, in a step or a row. */
+const FEW = 4;
+/** What is told in so few words even of small numbers. */
+const SURE_COUNTS = /(?:strips|panels|squares|triangles)$|^(?:binding|backing|setting|layout|own)/;
 /** How near a word must stand to be said of the number itself. */
 const BESIDE = 0.85;
 

@@ -19,7 +19,9 @@ export function isLikelySlip(slip: Slip, others: readonly Rational[], seam: Rati
   const { amount, right, written, rightWritten, kind } = slip;
   const difference = amount.sub(right).abs();
   if (others.some((other) => other.equals(amount))) return true;
-  if (amount.equals(right.mul(2n)) || right.equals(amount.mul(2n))) return true;
+  // Half of it is no slip: a binding that is folded, a first half of the blocks.
+  if (amount.equals(right.mul(2n))) return true;
+  if (right.equals(amount.mul(2n))) return false;
   if (isSwapped(written.floor(), rightWritten.floor())) return true;
   if (kind === 'count') return difference.compare(2) <= 0;
   // A fraction that was lost: 2 for 2 7/8.

@@ -187,6 +187,13 @@ export const LEXICON: readonly LexiconRow[] = [
     counterexample: 'Use a small ruler; take the time.',
   },
   {
+    says: 'scope:part',
+    words:
+      'another|more|the rest|the (?:first|last|other|remaining)|at a time|each day|pairs?|left(?! over| to| of| side| and)',
+    example: 'Make 12 geese, then 12 «more».',
+    counterexample: 'Make 12 geese.',
+  },
+  {
     says: 'form:row',
     words: 'rows?',
     example: 'Sew 7 «rows».',

@@ -67,9 +67,12 @@ function inLine(line: SaidLine, grids: readonly Grid[]): Contradiction[] {
 const PARTIAL =
   /\b(?:other|remaining|more|another|first|next|last|these|plain|alternate|corner|border|extra|spare|left)\b/i;
 
+/** A number of blocks without a word that makes it a part: "blocks facing left", "blocks each day". */
+const PLAIN_TOTAL = /^\)?\s*blocks(?:\s+(?:in all|total|altogether|in total))?\s*(?:[.,;:()]|$|(?:in|into|together|out)\b)/i;
+
 function isTotal({ line, phrase, before }: Said): boolean {
   return (
-    /^\)?\s*(?:[\p{L}’'-]+ ){0,2}?blocks\b/iu.test(line.text.slice(phrase.core.end)) &&
+    PLAIN_TOTAL.test(line.text.slice(phrase.core.end)) &&
     !PARTIAL.test(line.text.slice(Math.max(0, phrase.core.start - 16), phrase.core.end + 24)) &&
     !/\b(?:row|column)s? (?:of|with)\s*\(?$/i.test(before)
   );
@@ -80,10 +83,13 @@ function overall(text: Text, grids: readonly Grid[]): Contradiction[] {
   const total = soleTotalOfBlocks(text);
   const [grid, ...more] = grids;
   if (!total || !grid || more.length > 0 || !isWhole(text, grid)) return [];
+  const { passage, written } = total.number;
+  if (!PLAIN_TOTAL.test(passage.text.slice(written.end))) return [];
   return contradiction(total, [grid], text.words);
 }
 
-const LEFT = /\b(?:left ?overs?|left over|remaining|extra|spare|pillow|cushion|label|other)\b/i;
+const LEFT =
+  /\b(?:left ?overs?|left over|remaining|extra|spare|pillows?|cushions?|labels?|other|plus|medallion|join them to)\b/i;
 
 /** Whether no other number of rows is told, of which the rows may be a part. */
 export function isWhole({ phrases }: Text, { rows }: Grid): boolean {

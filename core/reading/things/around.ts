@@ -153,7 +153,7 @@ function borderThings(quilt: Quilt): Thing[] {
         id,
         'corners',
         [want(4, 'part:corner squares'), which, fabricWant([border['corners from']]), need(3, 'form:square')],
-        [slot('count', `${id}.corners.count`), slot('side', `${id}.corners.square`)],
+        [slot('count', `${id}.corner.count`), slot('side', `${id}.corner.cut`)],
       ),
     ];
   });

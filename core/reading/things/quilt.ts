@@ -137,7 +137,7 @@ function layoutThings(quilt: Quilt): Thing[] {
       [
         slot('count', 'layout.rows', need(5, 'form:row', 'axis:down')),
         slot('count', 'layout.diagonal-rows', need(6, 'form:diagonal row')),
-        slot('count', 'layout.columns', need(5, 'axis:per row', 'axis:width', 'form:column')),
+        slot('count', 'layout.columns', need(5, 'axis:per row', 'axis:width')),
         slot('count', 'layout.blocks', want(3, 'part:block'), want(2, 'scope:total')),
       ],
     ),
