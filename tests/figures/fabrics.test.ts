@@ -135,6 +135,20 @@ describe('the working', () => {
     expect(stated(block, '2 3/8 yd <!-- = fabric.A.yardage -->')[0]?.[0]).toBe('short-figure');
     expect(figureOf(patternOf(block).ledger, 'fabric.A.strips.3').values.get('')?.least?.valueOf()).toBe(0);
   });
+
+  it('says how much shorter another way could be, where a long list is not settled', () => {
+    const sizes =
+      '7 of 3 1/8 x 5 3/8; 9 of 2 7/8 x 11 1/2; 5 of 4 1/4 x 6 1/8; 6 of 5 7/8 x 9 3/8; 4 of 7 1/4 x 8 5/8; 11 of 1 7/8 x 13 1/4; 7 of 6 3/4 x 10 1/8; 5 of 3 5/8 x 12 7/8; 3 of 8 1/8 x 9 7/8; 13 of 2 3/8 x 7 5/8; 5 of 4 7/8 x 14 1/8; 8 of 5 1/8 x 6 7/8; 2 of 9 1/4 x 11 3/8; 17 of 3 3/8 x 4 5/8; 3 of 6 1/4 x 15 3/8; 3 of 7 7/8 x 13 5/8; 19 of 2 1/8 x 3 7/8; 2 of 10 1/8 x 12 1/8';
+    const pieces = sizes.split('; ').map((size, index) => {
+      const [count, sides = ''] = size.split(' of ');
+      const [width, length] = sides.split(' x ');
+      return `  p${index}: { cut: ${width}" x ${length}", count: ${count}, from: A }`;
+    });
+    const block = lines('house: { usable width: 42" }', 'fabrics: { A: Chalk }', 'pieces:', ...pieces);
+    expect(working(block, 'fabric.A.yardage').at(-1)).toMatch(
+      /^Cut more closely, .* it could be done with 117⅜"; in strips across the fabric it takes at least 114¾"\.$/,
+    );
+  });
 });
 
 describe('published yardage', () => {

@@ -95,7 +95,10 @@ function closerPlan({ show }: Derivation, { fabric, lines }: CuttingList, need: 
   const plan = keptPlan(fabric, pieces);
   if (plan.kind !== 'roll' || plan.best.length.compare(need) >= 0) return [];
   const more = lines.length > 1 ? ', with smaller pieces from what larger ones leave' : '';
-  return [`Cut more closely${more}, it could be done with ${show.length(plan.best.length)}.`];
+  // A list of many kinds is not always settled: then it is said how much shorter another way could be.
+  const open =
+    plan.gap.n > 0n ? `; in strips across the fabric it takes at least ${show.length(plan.bound)}` : '';
+  return [`Cut more closely${more}, it could be done with ${show.length(plan.best.length)}${open}.`];
 }
 
 /** Strips across a fabric by the yard, one figure for each width. */

@@ -44,7 +44,8 @@ function sheetCount({ show }: Derivation, list: CuttingList): Derived | undefine
       if (pieces.reduce((sum, { count }) => sum + count, 0) > MOST_PIECES) return [];
       const plan = keptPlan(fabric, pieces);
       if (plan.kind !== 'sheets' || plan.best.count >= plain.count) return [];
-      return [`Cut more closely, it could be done with ${sheetName(stock, plan.best.count)}.`];
+      const open = plan.gap > 0 ? `; it takes at least ${plan.bound}` : '';
+      return [`Cut more closely, it could be done with ${sheetName(stock, plan.best.count)}${open}.`];
     },
   };
 }
