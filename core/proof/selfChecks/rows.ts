@@ -68,7 +68,8 @@ const PARTIAL =
   /\b(?:other|remaining|more|another|first|next|last|these|plain|alternate|corner|border|extra|spare|left)\b/i;
 
 /** A number of blocks without a word that makes it a part: "blocks facing left", "blocks each day". */
-const PLAIN_TOTAL = /^\)?\s*blocks(?:\s+(?:in all|total|altogether|in total))?\s*(?:[.,;:()]|$|(?:in|into|together|out)\b)/i;
+const PLAIN_TOTAL =
+  /^\)?\s*blocks(?:\s+(?:in all|total|altogether|in total))?\s*(?:[.,;:()]|$|(?:in|into|together|out)\b)/i;
 
 function isTotal({ line, phrase, before }: Said): boolean {
   return (
