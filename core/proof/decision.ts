@@ -7,7 +7,7 @@ import { ZERO } from '../quantity/rational.ts';
 import type { Side } from '../reading/amount.ts';
 import type { Candidate } from '../reading/candidates.ts';
 import type { Concept } from '../reading/concept.ts';
-import type { Evidence } from '../reading/evidence.ts';
+import { BESIDE, type Evidence } from '../reading/evidence.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
 import { fitOf, isExactFit } from './fit.ts';
@@ -138,7 +138,7 @@ export class Decision {
     const someAgree = sides.some(({ ties }) => isRight(ties));
     // That strips reach across the fabric is said in passing: where nothing else agrees, another length is meant.
     const isPassing = ({ id, ties }: { id: string; ties: readonly DecidedTie[] }) =>
-      id === USABLE_WIDTH && candidate.thing.topic !== 'house' && !isRight(ties) && !someAgree;
+      id === USABLE_WIDTH && candidate.thing.topic !== HOUSE && !isRight(ties) && !someAgree;
     return {
       candidate,
       total: candidate.score + sides.reduce((sum, { worth }) => sum + worth, 0),
@@ -191,8 +191,6 @@ const MOST_LOOSE = 5;
 const FEW = 4;
 /** What is told in so few words even of small numbers. */
 const SURE_COUNTS = /(?:strips|panels|squares|triangles)$|^(?:binding|backing|setting|layout|own)/;
-/** How near a word must stand to be said of the number itself. */
-const BESIDE = 0.85;
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {
   return !candidate.isWeak && total >= VERIFIED && ties.every(({ agrees }) => agrees);

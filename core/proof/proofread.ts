@@ -39,7 +39,10 @@ export function proofread({ source }: Document): Proof {
     }
     if (!tie) return untied(number);
     const standing = { ...number, around: number.passage };
-    const { kind, expected, finding } = assess(standing, { ...tie, show: ledger.show }, assessing);
+    const { figure, value, size } = tie;
+    // Not the whole tie: its evidence is put into words only when somebody asks.
+    const subject = { figure, value, size, show: ledger.show };
+    const { kind, expected, finding } = assess(standing, subject, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
     // Without a tag, so much more than needed is likelier another thing's number, or cut in another way.

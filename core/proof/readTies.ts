@@ -18,8 +18,9 @@ export function tieReadings(manuscript: Manuscript, pattern: Pattern, ledger: Le
   const first = phrases.map((phrase) => new Decision(phrase, pattern, ledger));
   const ties = new Map<ReadNumber, Tie>();
   const unclear = new Map<ReadNumber, readonly Tie[]>();
-  for (const index of phrases.keys()) {
-    const decision = new Decision(supported(phrases, first, index), pattern, ledger);
+  for (const [index, alone] of first.entries()) {
+    const phrase = supported(phrases, first, index);
+    const decision = phrase === phrases[index] ? alone : new Decision(phrase, pattern, ledger);
     for (const [number, tie] of decision.ties) ties.set(number, tie);
     for (const [number, rivals] of decision.unclear) unclear.set(number, rivals);
   }

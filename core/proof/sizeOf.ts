@@ -3,6 +3,7 @@ import type { Pattern } from '../block/pattern.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Passage, ReadNumber } from '../manuscript/manuscript.ts';
 import type { Tag } from '../manuscript/tags.ts';
+import { sizeNames } from '../reading/sizeNames.ts';
 
 export interface SizeChoice {
   readonly number: ReadNumber;
@@ -48,13 +49,14 @@ export function sizesOf(
       })),
     };
   if (isSame(figure, pattern)) return one(null);
+  const named = sizeNames(pattern);
   const { cell, headings } = passage.context;
-  const inColumn = cell && nameIn(cell.columnHeader, names);
+  const inColumn = cell && named.in(cell.columnHeader);
   if (inColumn) return one(inColumn, `its column is headed “${cell.columnHeader}”`);
-  const inRow = cell && nameIn(cell.rowHeader, names);
+  const inRow = cell && named.in(cell.rowHeader);
   if (inRow) return one(inRow, `its row begins with “${cell.rowHeader}”`);
   for (const { text } of [...headings].reverse()) {
-    const inHeading = nameIn(text, names);
+    const inHeading = named.in(text);
     if (inHeading) return one(inHeading, `it stands under the heading “${text}”`);
   }
   return { missing: true };
@@ -82,18 +84,4 @@ function sizeList(
   const brackets = between.every((gap, i) => (i === 0 ? /^\s*[([]\s*$/ : /^\s*[,;/]\s*$/).test(gap));
   const slashes = !same && between.every((gap) => /^\s*\/\s*$/.test(gap));
   return brackets || slashes ? last : undefined;
-}
-
-/** The one size that a text names as a whole word, in any letter case; `undefined` for none or several. */
-function nameIn(text: string, names: readonly string[]): string | undefined {
-  const words = new Set(text.toLowerCase().split(/[^\p{L}\p{N}]+/u));
-  const found = names.filter(
-    (name) =>
-      name !== '' &&
-      name
-        .toLowerCase()
-        .split(/[^\p{L}\p{N}]+/u)
-        .every((word) => words.has(word)),
-  );
-  return found.length === 1 ? found[0] : undefined;
 }

@@ -2,7 +2,7 @@
 import type { ReadNumber } from '../manuscript/manuscript.ts';
 import type { Amount, Side } from './amount.ts';
 import { type Concept, type ConceptClass, classOf } from './concept.ts';
-import { type Clue, type Evidence, withoutRepeats } from './evidence.ts';
+import { BESIDE, type Clue, type Evidence, withoutRepeats } from './evidence.ts';
 import type { Phrase } from './phrase.ts';
 import type { Slot, Thing, Want } from './things/index.ts';
 
@@ -48,7 +48,6 @@ const LEFT_ALONE = 3.5;
 const SAID = 0.6;
 /** In the sentence, though perhaps behind the number. */
 const BEHIND = 0.45;
-const BESIDE = 0.85;
 const CERTAIN = 0.94;
 /** What so many fat quarters can be. */
 const PRECUTS = /^(?:own|fabric)\./;

@@ -23,6 +23,9 @@ export interface Evidence {
   words(stems: readonly string[]): Clue | undefined;
 }
 
+/** So strong is a clue that stands in the clause of the number itself. */
+export const BESIDE = 0.85;
+
 const PLACES = {
   core: 1,
   behind: 0.95,

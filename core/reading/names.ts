@@ -1,6 +1,7 @@
 /** The names that a pattern gives to its fabrics, blocks, pieces and sizes, as its manuscript may write them. */
 import type { Pattern } from '../block/pattern.ts';
 import type { Concept } from './concept.ts';
+import { wordsOf } from './stems.ts';
 import { UNIT_WORDS } from './unitWords.ts';
 import { escaped, wholeWords } from './wholeWords.ts';
 
@@ -133,11 +134,4 @@ function plural(name: string): string {
   return `${escaped(name)
     .replace(/cent(?:er|re)/gi, 'cent(?:er|re)')
     .replace(/[ -]/g, '[ -]')}(?:s|es)?`;
-}
-
-function wordsOf(text: string): string[] {
-  return text
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== '');
 }

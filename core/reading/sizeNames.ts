@@ -1,5 +1,6 @@
 /** The names of the pattern's sizes in the text. */
 import type { Pattern } from '../block/pattern.ts';
+import { wordsOf } from './stems.ts';
 
 export interface SizeNames {
   /** The one size that a text names as a whole word, in any letter case; `undefined` for none or several. */
@@ -9,8 +10,8 @@ export interface SizeNames {
 export function sizeNames({ sizes }: Pattern): SizeNames {
   const names = sizes
     .map(({ name }) => name)
-    .filter((name) => name !== '')
-    .map((name) => ({ name, words: wordsOf(name) }));
+    .map((name) => ({ name, words: wordsOf(name) }))
+    .filter(({ words }) => words.length > 0);
   return {
     in: (text) => {
       const words = new Set(wordsOf(text));
@@ -18,11 +19,4 @@ export function sizeNames({ sizes }: Pattern): SizeNames {
       return found.length === 1 ? found[0]?.name : undefined;
     },
   };
-}
-
-function wordsOf(text: string): string[] {
-  return text
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}]+/u)
-    .filter((word) => word !== '');
 }

@@ -1,6 +1,6 @@
 /** What goes around and between: sashing, setting pieces, borders. */
 import { stripsThing } from './strips.ts';
-import { fabricWant, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { fabricWant, need, type Quilt, said, slot, type Thing, thing, want } from './thing.ts';
 
 export function aroundThings(quilt: Quilt): Thing[] {
   return [...sashingThings(quilt), ...settingThings(quilt), ...borderThings(quilt)];
@@ -24,7 +24,7 @@ function sashingThings(quilt: Quilt): Thing[] {
           need(5, 'part:sashing'),
           fabricWant([sashing.from]),
           want(1, 'form:rectangle', 'form:strip', 'form:piece', 'part:sashing'),
-          { concepts: [], words: [way], weight: 1 },
+          said(1, way),
         ],
         [
           slot('count', `sashing.${way}.count`),

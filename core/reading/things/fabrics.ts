@@ -1,5 +1,5 @@
 /** Fabric to buy. */
-import { need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { mustSay, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
 
 export function fabricThings(quilt: Quilt): Thing[] {
   return Object.keys(quilt.pattern.entries.fabrics ?? {}).flatMap((label) => {
@@ -7,18 +7,8 @@ export function fabricThings(quilt: Quilt): Thing[] {
     return [
       ...thing(quilt, `fabric.${label}`, '', wants, [
         slot('yardage', `fabric.${label}.yardage`, want(1.5, 'form:yardage')),
-        slot('count', `fabric.${label}.fat-quarters`, {
-          concepts: [],
-          words: ['fat', 'quarter'],
-          weight: 3,
-          needed: true,
-        }),
-        slot('count', `fabric.${label}.fat-eighths`, {
-          concepts: [],
-          words: ['fat', 'eighth'],
-          weight: 3,
-          needed: true,
-        }),
+        slot('count', `fabric.${label}.fat-quarters`, mustSay(3, 'fat', 'quarter')),
+        slot('count', `fabric.${label}.fat-eighths`, mustSay(3, 'fat', 'eighth')),
         slot('count', `fabric.${label}.strips`, want(2, 'form:strip')),
         slot('count', `fabric.${label}.squares`, want(2, 'form:square')),
       ]),

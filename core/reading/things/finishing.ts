@@ -1,6 +1,6 @@
 /** What finishes a quilt: binding, piping, backing, batting, sleeve. */
 import { stripsThing } from './strips.ts';
-import { fabricWant, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { fabricWant, mustSay, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
 
 export function finishingThings(quilt: Quilt): Thing[] {
   return [...bindingThings(quilt), ...pipingThings(quilt), ...layerThings(quilt), ...sleeveThings(quilt)];
@@ -91,7 +91,7 @@ function layerThings(quilt: Quilt): Thing[] {
         slot('width', 'backing.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'backing.length', want(1, 'axis:length')),
         slot('yardage', 'backing.yardage'),
-        slot('count', 'backing.seams', { concepts: [], words: ['seam'], weight: 3, needed: true }),
+        slot('count', 'backing.seams', mustSay(3, 'seam')),
       ],
     ),
     ...thing(

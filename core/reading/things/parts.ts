@@ -7,7 +7,18 @@ import { cutNames, isUnit, partsOf } from '../../figures/rooms/parts.ts';
 import { piecesOf } from '../../figures/rooms/pieces.ts';
 import type { Concept } from '../concept.ts';
 import { stripsThing } from './strips.ts';
-import { fabricWant, need, type Quilt, type Slot, slot, type Thing, thing, want } from './thing.ts';
+import {
+  fabricWant,
+  mustSay,
+  need,
+  type Quilt,
+  type Slot,
+  said,
+  slot,
+  type Thing,
+  thing,
+  want,
+} from './thing.ts';
 
 export function partThings(quilt: Quilt): Thing[] {
   return [...blockThings(quilt), ...unitThings(quilt), ...pieceThings(quilt)];
@@ -160,7 +171,7 @@ function formOf(role: string): Concept | undefined {
 /** "large" in "large square" tells it from the small ones. */
 function roleWant(role: string): ReturnType<typeof want> | undefined {
   const words = role.split(' ').slice(0, -1);
-  return words.length > 0 ? { concepts: [], words, weight: 1 } : undefined;
+  return words.length > 0 ? said(1, ...words) : undefined;
 }
 
 /** A piece much longer than wide is called a strip as well. */
@@ -198,9 +209,7 @@ function pieceThings(quilt: Quilt): Thing[] {
           ...sidesOf(quilt, `${piece.id}.cut`, `${piece.id}.width`, `${piece.id}.length`),
         ],
       ),
-      ...thing(quilt, piece.id, 'yield', uses, [
-        slot('count', `${piece.id}.per-strip`, { concepts: [], words: ['strip'], weight: 3, needed: true }),
-      ]),
+      ...thing(quilt, piece.id, 'yield', uses, [slot('count', `${piece.id}.per-strip`, mustSay(3, 'strip'))]),
       ...stripsThing(quilt, piece.id, entry?.from, uses, `${piece.id}.strips`),
     ];
   });

@@ -53,6 +53,16 @@ export function need(weight: number, ...concepts: Concept[]): Want {
   return { concepts, weight, needed: true };
 }
 
+/** All of these words, none of which is a concept. */
+export function said(weight: number, ...words: string[]): Want {
+  return { concepts: [], words, weight };
+}
+
+/** Words without which the text does not speak of the thing. */
+export function mustSay(weight: number, ...words: string[]): Want {
+  return { ...said(weight, ...words), needed: true };
+}
+
 /** What must be said in the sentence itself. */
 export function nearby(each: Want): Want {
   return { ...each, nearby: true };
