@@ -1,6 +1,6 @@
 /** One stated number against one figure: its account, the right text, and the finding if it is not right. */
 import type { Pattern } from '../block/pattern.ts';
-import { pathText } from '../block/place.ts';
+import { placeWords } from '../block/placeWords.ts';
 import type { FigureValue } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
@@ -72,7 +72,13 @@ export function assess(
     finding: {
       code,
       severity: CODES[code].severity,
-      message: message(verdict, subject, standing.text, expected, amount),
+      message: message(
+        verdict,
+        { ...subject, assumed: assumedBy(subject, pattern, ledger) },
+        standing.text,
+        expected,
+        amount,
+      ),
       start: standing.ranges[0].start,
       end: standing.ranges.at(-1)?.end ?? standing.ranges[0].end,
       related: decidedBy(subject, pattern, ledger),
@@ -118,21 +124,43 @@ function plural({ around, written }: Standing, { figure, value }: Subject): Edit
 function decidedBy({ figure, size }: Subject, pattern: Pattern, ledger: Ledger): Related[] {
   return inputsOf(figure.id, size ?? pattern.sizes[0]?.name ?? '', ledger).flatMap((path) => {
     const range = pattern.place(path);
-    return range ? [{ ...range, message: `It follows from “${pathText(path)}”.` }] : [];
+    return range ? [{ ...range, message: `It follows from ${placeWords(path, pattern)}.` }] : [];
   });
 }
 
 /** Every input of a figure, its own and those of the figures that it uses; the nearest first. */
 export function inputsOf(id: string, size: string, ledger: Ledger) {
   const found = new Map<string, FigureValue['inputs'][number]>();
-  const seen = new Set<string>();
+  for (const { inputs } of valuesBehind(id, size, ledger))
+    for (const input of inputs) found.set(input.join('\u0000'), input);
+  return [...found.values()];
+}
+
+/** The value of a figure for a size, and those that it was computed from; the nearest first. */
+function valuesBehind(id: string, size: string, ledger: Ledger): FigureValue[] {
+  const found = new Map<string, FigureValue>();
   const queue = [id];
   for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
-    if (seen.has(next)) continue;
-    seen.add(next);
-    const value = ledger.figure(next)?.values.get(size);
-    for (const input of value?.inputs ?? []) found.set(input.join('\u0000'), input);
-    queue.push(...(value?.uses ?? []));
+    const value = found.has(next) ? undefined : ledger.figure(next)?.values.get(size);
+    if (!value) continue;
+    found.set(next, value);
+    queue.push(...value.uses);
   }
   return [...found.values()];
+}
+
+/** What a rule of the house adds to a figure, where it is worth telling that nobody stated it. */
+const ASSUMED = {
+  'usable width': 'of usable width',
+  'joining allowance': 'to join',
+  overhang: 'of overhang',
+} as const;
+
+/** The rules of the house that the figure rests on and the block does not state, in words. */
+function assumedBy({ figure, size }: Subject, pattern: Pattern, ledger: Ledger): readonly string[] {
+  const values = valuesBehind(figure.id, size ?? pattern.sizes[0]?.name ?? '', ledger);
+  const rules = new Set(values.flatMap(({ assumes }) => assumes));
+  return (Object.keys(ASSUMED) as (keyof typeof ASSUMED)[])
+    .filter((rule) => rules.has(rule) && !figure.id.endsWith(`.${rule}`))
+    .map((rule) => `${ledger.show.length(pattern.house[rule])} ${ASSUMED[rule]}`);
 }

@@ -1,5 +1,5 @@
 /** The sentences of the proof: what is stated, what it should be, why. */
-import { lowerFirst } from '../block/words.ts';
+import { listed, lowerFirst } from '../block/words.ts';
 import type { Figure, FigureValue } from '../figures/figure.ts';
 import type { Show } from '../figures/show.ts';
 import type { Rational } from '../quantity/rational.ts';
@@ -14,6 +14,11 @@ export interface Subject {
   readonly show: Show;
 }
 
+/** What a message is about, with what it rests on though nobody stated it: `40" of usable width`. */
+export interface Reckoned extends Subject {
+  readonly assumed: readonly string[];
+}
+
 /**
  * @param text the number as the author wrote it
  * @param expected the right value in the author's style
@@ -21,21 +26,25 @@ export interface Subject {
  */
 export function message(
   verdict: Exclude<Verdict, 'verified'>,
-  subject: Subject,
+  subject: Reckoned,
   text: string,
   expected: string,
   amount: Rational | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
-  const why = reasons(value, amount);
+  const usual =
+    subject.assumed.length > 0
+      ? ` (with ${listed(subject.assumed, 'and')}, unless the block says otherwise)`
+      : '';
+  const why = reasons(value, amount) + usual;
   switch (verdict) {
     case 'wrong':
       return `${title} is ${expected}, not ${text}${why}.`;
     case 'short':
       return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}${why}.`;
     case 'generous':
-      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}.`;
+      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}${usual}.`;
     case 'other kind':
       return `${title} is ${figure.kind === 'count' ? 'a count' : 'a length'}, but ${text} is ${figure.kind === 'count' ? 'a length' : 'a count'}.`;
   }

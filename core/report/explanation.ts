@@ -13,6 +13,8 @@ export interface Explanation {
   readonly title: string;
   /** What the author states, against what it should be; `undefined` for an entry. */
   readonly verdict: string | undefined;
+  /** Whether a finding says the same. */
+  readonly isReported: boolean;
   /** Values per size; one column without a name where the sizes do not differ. */
   readonly table: ValueTable;
   /** The working, step by step. */
@@ -86,6 +88,7 @@ function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explana
     range,
     title: figure.title,
     verdict: verdictOf(stated),
+    isReported: stated.kind !== 'verified',
     table,
     working: value.working,
     workingOf,
@@ -122,6 +125,7 @@ function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanatio
     range,
     title: `What follows from “${String(path.at(-1))}”`,
     verdict: undefined,
+    isReported: false,
     table: tableOf(proof, figures.slice(0, MOST_ROWS), true),
     working: [],
     workingOf: undefined,
@@ -141,7 +145,16 @@ function explainFigure(
   const value = differs ? figure.values.get(named ?? '') : [...figure.values.values()][0];
   const workingOf = differs && value ? named : undefined;
   const working = value?.working ?? [];
-  return { range, title: figure.title, verdict: undefined, table, working, workingOf, evidence: [] };
+  return {
+    range,
+    title: figure.title,
+    verdict: undefined,
+    isReported: false,
+    table,
+    working,
+    workingOf,
+    evidence: [],
+  };
 }
 
 /** The one figure that an entry is, or names. */
