@@ -13,14 +13,17 @@ import { selfChecks } from './selfChecks/index.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
 import { unclearFinding } from './unclear.ts';
+import { takeFrom, type Use } from './uses.ts';
 
 export interface Document {
   readonly source: string;
+  /** Finds the files that `use` names; left out, none can be reached. */
+  readonly use?: Use | undefined;
 }
 
-export function proofread({ source }: Document): Proof {
+export function proofread({ source, use }: Document): Proof {
   const manuscript = readManuscript(source);
-  const pattern = readPattern(manuscript.fences);
+  const pattern = readPattern(manuscript.fences, use && takeFrom(use));
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
   // Without a block nobody has stated anything: what the house usually does contradicts no author.

@@ -1,11 +1,11 @@
 /** One page for every finding, with what the program really says about the example, and the list of all of them. */
 import { CODES, type CodePage } from '../../findings/codes.ts';
 import { applyEdits, type Fix, type Severity } from '../../findings/finding.ts';
-import { proofread } from '../../proof/proofread.ts';
 import { Lines } from '../lines.ts';
 import { plain } from '../plainMarkdown.ts';
 import { toReport } from '../proofread.ts';
 import { type ReportedFinding, UNACCOUNTED } from '../unaccounted.ts';
+import { proofreadExample } from './example.ts';
 import { code, fenced, type Page, page, present, table } from './markdown.ts';
 import { SEVERITIES } from './severities.ts';
 
@@ -59,10 +59,9 @@ function index(): Page {
   );
 }
 
-function findingPage(name: string, { severity, title, meaning, example, remedy }: CodePage): Page {
-  const findings = toReport('', proofread({ source: example }), true).findings.filter(
-    (one) => one.code === name,
-  );
+function findingPage(name: string, words: CodePage): Page {
+  const { severity, title, meaning, example, beside, remedy } = words;
+  const findings = toReport('', proofreadExample(words), true).findings.filter((one) => one.code === name);
   return page(
     findingPath(name),
     `# ${title}`,
@@ -70,6 +69,10 @@ function findingPage(name: string, { severity, title, meaning, example, remedy }
     meaning,
     '## An example',
     fenced('markdown', example),
+    ...Object.entries(beside ?? {}).flatMap(([file, text]) => [
+      `Beside it, in the file ${code(file)}:`,
+      fenced('markdown', text),
+    ]),
     '## What the program says',
     ...findings.flatMap((finding) => spoken(finding, example)),
     '## What to do',
