@@ -1,6 +1,8 @@
 /** One page for every finding, with what the program really says about the example, and the list of all of them. */
 import type { CodePage } from '../../findings/codes.ts';
 import { applyEdits, type Fix, type Severity } from '../../findings/finding.ts';
+import { earlierState } from '../../proof/earlier/earlier.ts';
+import type { Proof } from '../../proof/proof.ts';
 import { proofread } from '../../proof/proofread.ts';
 import { FINDING_WORDS, findingPath } from '../findingWords.ts';
 import { Lines } from '../lines.ts';
@@ -36,19 +38,25 @@ function index(): Page {
   );
 }
 
-function findingPage(name: string, { severity, title, meaning, example, remedy }: CodePage): Page {
-  const findings = toReport('', proofread({ source: example }), true).findings.filter(
-    (one) => one.code === name,
-  );
+/** What the program makes of an example, after it has seen its earlier text where there is one. */
+export function proofExample({ example, before }: Pick<CodePage, 'example' | 'before'>): Proof {
+  const earlier = before === undefined ? [] : [earlierState(proofread({ source: before }))];
+  return proofread({ source: example, before: earlier });
+}
+
+function findingPage(name: string, words: CodePage): Page {
+  const { severity, title, meaning, example, before, remedy } = words;
+  const { findings } = toReport('', proofExample(words), true);
   return page(
     findingPath(name),
     `# ${title}`,
     `**${SEVERITIES[severity].name}** (${code(name)})`,
     meaning,
     '## An example',
+    ...(before === undefined ? [] : ['At first:', fenced('markdown', before), 'Now:']),
     fenced('markdown', example),
     '## What the program says',
-    ...findings.flatMap((finding) => spoken(finding, example)),
+    ...findings.filter((one) => one.code === name).flatMap((finding) => spoken(finding, example)),
     '## What to do',
     remedy,
     '[All findings](../findings.md)',
