@@ -45,6 +45,8 @@ export interface Pattern {
   statedPath(path: BlockPath): BlockPath | undefined;
   /** Where the value at `path` stands if it is taken from another manuscript. */
   origin(path: BlockPath): Origin | undefined;
+  /** What the author wrote at `path`, or at the nearest value around it; `undefined` where no block says it. */
+  textAt(path: BlockPath): string | undefined;
   /** The path of the innermost entry at a source offset. */
   pathAt(offset: number): BlockPath | undefined;
 }

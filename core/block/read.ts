@@ -91,6 +91,7 @@ class Reading {
       keyPlace: (path) => this.#locate(path, 'keyPlace'),
       statedPath: (path) => this.#statedPath(this.#source(path)),
       origin: (path) => this.#taken.origin(this.#source(path)),
+      textAt: (path) => this.#textAt(this.#source(path)),
       pathAt: (offset) => this.#pathAt(offset),
     };
   }
@@ -131,6 +132,10 @@ class Reading {
 
   #statedPath(path: BlockPath): BlockPath | undefined {
     return this.#taken.statedPath(path) ?? this.#holder(path)?.block.yaml.statedPath(path);
+  }
+
+  #textAt(path: BlockPath): string | undefined {
+    return this.#taken.textAt(path) ?? this.#holder(path)?.block.yaml.textAt(path);
   }
 
   /** Whether the house is metric is unknown while the rule that tells it cannot be read; so is then all of it. */

@@ -42,6 +42,10 @@ export class Taken {
     return this.#takes(path) ? this.#used?.pattern.statedPath(path) : undefined;
   }
 
+  textAt(path: BlockPath): string | undefined {
+    return this.statedPath(path) && this.#used?.pattern.textAt(path);
+  }
+
   origin(path: BlockPath): Origin | undefined {
     if (!this.#used || !this.statedPath(path)) return undefined;
     const { file, pattern } = this.#used;

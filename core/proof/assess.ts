@@ -8,10 +8,12 @@ import type { NumberText } from '../quantity/notation.ts';
 import { nounEdit } from '../quantity/nouns.ts';
 import { readNumberAt } from '../quantity/read.ts';
 import { editsTo, expectedText } from './expected.ts';
+import { inputsOf } from './inputs.ts';
 import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
 import { message, type Subject } from './messages.ts';
-import { inputsOf, saidElsewhere } from './origins.ts';
+import { saidElsewhere } from './origins.ts';
 import type { AccountKind } from './proof.ts';
+import type { Staleness } from './stale.ts';
 
 /** A number as it stands in the source. */
 export interface Standing extends Stated {
@@ -25,7 +27,7 @@ export interface Standing extends Stated {
 }
 
 export interface Assessment {
-  readonly kind: Extract<AccountKind, 'verified' | 'wrong' | 'short' | 'generous'>;
+  readonly kind: Extract<AccountKind, 'verified' | 'wrong' | 'stale' | 'short' | 'generous'>;
   readonly expected: string | undefined;
   readonly finding: Finding | undefined;
 }
@@ -37,6 +39,8 @@ export interface Assessing {
   readonly source: string;
   /** Numbers that show how the author writes, the nearest first; those of the text around if left out. */
   readonly habits?: () => readonly NumberText[];
+  /** What was right before something in the block changed. */
+  readonly staleness?: Staleness | undefined;
 }
 
 const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
@@ -49,7 +53,7 @@ const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
 export function assess(
   standing: Standing,
   subject: Subject,
-  { pattern, ledger, source, habits }: Assessing,
+  { pattern, ledger, source, habits, staleness }: Assessing,
 ): Assessment {
   const { figure, value } = subject;
   const verdict = judge(standing, figure, value, pattern.house);
@@ -65,9 +69,11 @@ export function assess(
   const expected = written ?? ledger.show.figure(value, figure.kind);
   const amount = amountOf(standing, figure.kind, pattern.house);
   const fixes = verdict === 'other kind' ? [] : fixesFor(standing, written, subject, source, verdict);
-  const code = CODE[verdict];
+  const change =
+    verdict === 'wrong' || verdict === 'short' ? staleness?.changeOf(standing, subject) : undefined;
+  const code = change ? 'stale-figure' : CODE[verdict];
   return {
-    kind: verdict === 'other kind' ? 'wrong' : verdict,
+    kind: change ? 'stale' : verdict === 'other kind' ? 'wrong' : verdict,
     expected,
     finding: {
       code,
@@ -77,7 +83,7 @@ export function assess(
         subject,
         standing.text,
         expected,
-        amount,
+        change ?? amount,
         saidElsewhere(figure.id, sizeOf(subject, pattern), pattern, ledger),
       ),
       start: standing.ranges[0].start,

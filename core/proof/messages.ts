@@ -17,7 +17,7 @@ export interface Subject {
 /**
  * @param text the number as the author wrote it
  * @param expected the right value in the author's style
- * @param amount the stated value as a count or in inches
+ * @param stated the stated value as a count or in inches; or what changed since it was right
  * @param elsewhere what another manuscript says that the figure rests on, as a clause
  */
 export function message(
@@ -25,13 +25,13 @@ export function message(
   subject: Subject,
   text: string,
   expected: string,
-  amount: Rational | undefined,
+  stated: Rational | string | undefined,
   elsewhere?: string | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
   const rest = elsewhere === undefined ? '' : `; ${elsewhere}`;
-  const why = reasons(value, amount) + rest;
+  const why = typeof stated === 'string' ? `: ${stated}` : reasons(value, stated) + rest;
   switch (verdict) {
     case 'wrong':
       return `${title} is ${expected}, not ${text}${why}.`;

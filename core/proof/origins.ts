@@ -3,8 +3,8 @@ import type { Pattern } from '../block/pattern.ts';
 import { type BlockPath, pathText } from '../block/place.ts';
 import type { Origin } from '../block/used.ts';
 import { listed } from '../block/words.ts';
-import type { FigureValue } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
+import { inputsOf } from './inputs.ts';
 
 /** A rule that stands in another manuscript. */
 interface TakenRule {
@@ -37,21 +37,6 @@ export function saidElsewhereInFull(id: string, size: string, pattern: Pattern, 
   return takenRules(id, size, pattern, ledger).map(
     (rule) => `The house file ${rule.origin.file.name} says ${told(rule)}.`,
   );
-}
-
-/** Every input of a figure, its own and those of the figures that it uses; the nearest first. */
-export function inputsOf(id: string, size: string, ledger: Ledger): FigureValue['inputs'] {
-  const found = new Map<string, FigureValue['inputs'][number]>();
-  const seen = new Set<string>();
-  const queue = [id];
-  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
-    if (seen.has(next)) continue;
-    seen.add(next);
-    const value = ledger.figure(next)?.values.get(size);
-    for (const input of value?.inputs ?? []) found.set(input.join('\u0000'), input);
-    queue.push(...(value?.uses ?? []));
-  }
-  return [...found.values()];
 }
 
 function takenRules(id: string, size: string, pattern: Pattern, ledger: Ledger): TakenRule[] {

@@ -13,6 +13,10 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     '4',
     'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼".',
   ],
+  'stale-figure': [
+    '2¼"',
+    'The width of the binding strip is 2½", not 2¼": it was right until “binding.strip” changed from 2 1/4" to 2 1/2".',
+  ],
   'generous-figure': [
     '2 yd',
     'The fabric for the binding need only be ⅜ yd, and 2 yd is well above it: 5 strips × 2¼" = 11¼".',
