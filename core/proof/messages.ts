@@ -1,6 +1,7 @@
 /** The sentences of the proof: what is stated, what it should be, why. */
-import { listed, lowerFirst } from '../block/words.ts';
+import { lowerFirst } from '../block/words.ts';
 import type { Figure, FigureValue } from '../figures/figure.ts';
+import { SAYS_SO } from '../figures/rooms/stated.ts';
 import type { Show } from '../figures/show.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Verdict } from './judge.ts';
@@ -14,37 +15,33 @@ export interface Subject {
   readonly show: Show;
 }
 
-/** What a message is about, with what it rests on though nobody stated it: `40" of usable width`. */
-export interface Reckoned extends Subject {
-  readonly assumed: readonly string[];
-}
-
 /**
  * @param text the number as the author wrote it
  * @param expected the right value in the author's style
- * @param amount the stated value as a count or in inches
+ * @param stated the stated value as a count or in inches; or what changed since it was right
+ * @param elsewhere what another manuscript says that the figure rests on, as a clause
+ * @param assumed what it rests on although nobody says it
  */
 export function message(
   verdict: Exclude<Verdict, 'verified'>,
-  subject: Reckoned,
+  subject: Subject,
   text: string,
   expected: string,
-  amount: Rational | undefined,
+  stated: Rational | string | undefined,
+  elsewhere?: string | undefined,
+  assumed?: string | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
-  const usual =
-    subject.assumed.length > 0
-      ? ` (with ${listed(subject.assumed, 'and')}, unless the block says otherwise)`
-      : '';
-  const why = reasons(value, amount) + usual;
+  const usual = assumed === undefined ? '' : ` (${assumed})`;
+  const why = typeof stated === 'string' ? stated : reasons(value, stated, elsewhere) + usual;
   switch (verdict) {
     case 'wrong':
-      return `${title} is ${expected}, not ${text}${why}.`;
+      return `${title} is ${expected}, not ${text}: ${why}.`;
     case 'short':
-      return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}${why}.`;
+      return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}: ${why}.`;
     case 'generous':
-      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}${usual}.`;
+      return `${title} need only be ${expected}, and ${text} is well above it: ${reasons(value, undefined, elsewhere)}${usual}.`;
     case 'other kind':
       return `${title} is ${figure.kind === 'count' ? 'a count' : 'a length'}, but ${text} is ${figure.kind === 'count' ? 'a length' : 'a count'}.`;
   }
@@ -56,8 +53,12 @@ export function titleOf({ figure, size }: Subject): string {
   return `In the size “${size}”, ${lowerFirst(title)}`;
 }
 
-/** The reason, and what the stated value would give. */
-function reasons({ because, against }: FigureValue, amount: Rational | undefined): string {
-  const instead = amount && against(amount);
-  return `: ${because}${instead ? `; ${instead}` : ''}`;
+/** The reason, what the stated value would give, and what another manuscript says for it. */
+function reasons(
+  { because, against }: FigureValue,
+  amount: Rational | undefined,
+  elsewhere: string | undefined,
+): string {
+  const isOnlyThere = because === SAYS_SO && elsewhere !== undefined;
+  return [isOnlyThere ? undefined : because, amount && against(amount), elsewhere].filter(Boolean).join('; ');
 }

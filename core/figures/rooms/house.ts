@@ -12,6 +12,7 @@ const RULES = {
   'sell by': 'The step that yardage is rounded up to',
   squaring: 'What straightening the end of a fabric takes',
   'joining allowance': 'The joining allowance',
+  'binding strip': 'The width of binding strips',
   overhang: 'The overhang of backing and batting',
   'backing seam': 'The seam allowance of the backing',
 } satisfies { readonly [Rule in keyof House]?: string };
@@ -29,6 +30,7 @@ function rule(rule: keyof typeof RULES): Definition {
     rule: 'exact',
     derive: (at) => {
       const value = at.house[rule];
+      if (!value) return undefined;
       if (at.entries.house?.[rule]) return stated(value);
       return { need: Real.of(value), steps: [sentence(USUAL)], because: USUAL };
     },
