@@ -17,25 +17,28 @@ export interface Subject {
 /**
  * @param text the number as the author wrote it
  * @param expected the right value in the author's style
- * @param amount the stated value as a count or in inches
+ * @param stated the stated value as a count or in inches; or what changed since it was right
+ * @param elsewhere what another manuscript says that the figure rests on, as a clause
  */
 export function message(
   verdict: Exclude<Verdict, 'verified'>,
   subject: Subject,
   text: string,
   expected: string,
-  amount: Rational | undefined,
+  stated: Rational | string | undefined,
+  elsewhere?: string | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
-  const why = reasons(value, amount);
+  const rest = elsewhere === undefined ? '' : `; ${elsewhere}`;
+  const why = typeof stated === 'string' ? `: ${stated}` : reasons(value, stated) + rest;
   switch (verdict) {
     case 'wrong':
       return `${title} is ${expected}, not ${text}${why}.`;
     case 'short':
       return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}${why}.`;
     case 'generous':
-      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}.`;
+      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}${rest}.`;
     case 'other kind':
       return `${title} is ${figure.kind === 'count' ? 'a count' : 'a length'}, but ${text} is ${figure.kind === 'count' ? 'a length' : 'a count'}.`;
   }

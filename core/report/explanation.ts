@@ -5,6 +5,7 @@
 import type { BlockPath } from '../block/place.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Range } from '../findings/finding.ts';
+import { saidElsewhereInFull } from '../proof/origins.ts';
 import type { Account, AccountKind, Proof, Tie } from '../proof/proof.ts';
 
 export interface Explanation {
@@ -87,10 +88,15 @@ function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explana
     title: figure.title,
     verdict: verdictOf(stated),
     table,
-    working: value.working,
+    working: [...value.working, ...elsewhere(proof, figure, size)],
     workingOf,
     evidence,
   };
+}
+
+/** Which rules of the working another manuscript says. */
+function elsewhere({ pattern, ledger }: Proof, { id }: Figure, size: string | null): string[] {
+  return saidElsewhereInFull(id, size ?? pattern.sizes[0]?.name ?? '', pattern, ledger);
 }
 
 function verdictOf({ kind, text, expected }: Pick<Stated, 'kind' | 'text' | 'expected'>): string | undefined {
@@ -140,7 +146,7 @@ function explainFigure(
   const differs = table.sizes.length > 1;
   const value = differs ? figure.values.get(named ?? '') : [...figure.values.values()][0];
   const workingOf = differs && value ? named : undefined;
-  const working = value?.working ?? [];
+  const working = value ? [...value.working, ...elsewhere(proof, figure, workingOf ?? null)] : [];
   return { range, title: figure.title, verdict: undefined, table, working, workingOf, evidence: [] };
 }
 

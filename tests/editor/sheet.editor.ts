@@ -50,6 +50,7 @@ afterAll(async () => {
 describe('the proof sheet', () => {
   it.each(['light', 'dark'] as const)('is accessible in the %s', async (colorScheme) => {
     await page.emulateMedia({ media: 'screen', colorScheme });
+    await page.evaluate('scrollTo(0, 0)');
     await page.screenshot({ path: join(artefacts, `sheet-${colorScheme}.png`) });
     const [drawing] = await page.locator('figure.wide').all();
     await drawing?.screenshot({ path: join(artefacts, `sheet-drawing-${colorScheme}.png`) });
@@ -67,6 +68,7 @@ describe('the proof sheet', () => {
     const [printPaper, printInk] = await colours();
     expect(printPaper).toBe(1);
     expect(printInk).toBeLessThan(0.2);
+    await page.evaluate('scrollTo(0, 0)');
     await page.screenshot({ path: join(artefacts, 'sheet-print.png') });
   });
 

@@ -214,11 +214,12 @@ function curves(pattern: Pattern): Objection[] {
 
 function tooWide(pattern: Pattern): Objection[] {
   const { binding, fabrics } = pattern.entries;
-  if (!binding) return [];
+  const strips = binding?.strip;
+  if (!strips) return [];
   const width =
     fabrics?.[binding.from?.label ?? '']?.['usable width']?.inches ?? pattern.house['usable width'];
-  const wide = pattern.sizes.find((size) => (binding.strip.at(size)?.inches.compare(width) ?? -1) >= 0);
+  const wide = pattern.sizes.find((size) => (strips.at(size)?.inches.compare(width) ?? -1) >= 0);
   if (!wide) return [];
   const message = 'The strip is as wide as the fabric or wider, so it cannot be cut across it.';
-  return [{ code: 'too-wide', path: ['binding', 'strip', ...binding.strip.pathAt(wide)], message }];
+  return [{ code: 'too-wide', path: ['binding', 'strip', ...strips.pathAt(wide)], message }];
 }

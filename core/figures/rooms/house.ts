@@ -11,6 +11,7 @@ const RULES = {
   'sell by': 'The step that yardage is rounded up to',
   squaring: 'What straightening the end of a fabric takes',
   'joining allowance': 'The joining allowance',
+  'binding strip': 'The width of binding strips',
   overhang: 'The overhang of backing and batting',
   'backing seam': 'The seam allowance of the backing',
 } satisfies { readonly [Rule in keyof House]?: string };
@@ -28,6 +29,7 @@ function rule(rule: keyof typeof RULES): Definition {
     rule: 'exact',
     derive: (at) => {
       const value = at.house[rule];
+      if (!value) return undefined;
       const because = `the pattern counts on ${at.show.value(value, kind)}`;
       return { need: Real.of(value), steps: [sentence(because)], because };
     },

@@ -1,12 +1,12 @@
 /** One page for every finding, with what the program really says about the example, and the list of all of them. */
 import type { CodePage } from '../../findings/codes.ts';
 import { applyEdits, type Fix, type Severity } from '../../findings/finding.ts';
-import { proofread } from '../../proof/proofread.ts';
 import { FINDING_WORDS, findingPath } from '../findingWords.ts';
 import { Lines } from '../lines.ts';
 import { plain } from '../plainMarkdown.ts';
 import { toReport } from '../proofread.ts';
 import type { ReportedFinding } from '../unaccounted.ts';
+import { proofreadExample } from './example.ts';
 import { code, fenced, type Page, page, present, table } from './markdown.ts';
 import { SEVERITIES } from './severities.ts';
 
@@ -36,19 +36,23 @@ function index(): Page {
   );
 }
 
-function findingPage(name: string, { severity, title, meaning, example, remedy }: CodePage): Page {
-  const findings = toReport('', proofread({ source: example }), true).findings.filter(
-    (one) => one.code === name,
-  );
+function findingPage(name: string, words: CodePage): Page {
+  const { severity, title, meaning, example, before, beside, remedy } = words;
+  const { findings } = toReport('', proofreadExample(words), true);
   return page(
     findingPath(name),
     `# ${title}`,
     `**${SEVERITIES[severity].name}** (${code(name)})`,
     meaning,
     '## An example',
+    ...(before === undefined ? [] : ['At first:', fenced('markdown', before), 'Now:']),
     fenced('markdown', example),
+    ...Object.entries(beside ?? {}).flatMap(([file, text]) => [
+      `Beside it, in the file ${code(file)}:`,
+      fenced('markdown', text),
+    ]),
     '## What the program says',
-    ...findings.flatMap((finding) => spoken(finding, example)),
+    ...findings.filter((one) => one.code === name).flatMap((finding) => spoken(finding, example)),
     '## What to do',
     remedy,
     '[All findings](../findings.md)',
