@@ -34,3 +34,10 @@ export function pathUsed(source: string): string | undefined {
   if (!/\buse\b/.test(source)) return undefined;
   return readPattern(readManuscript(source).fences).entries.use;
 }
+
+/** All that a manuscript says in its measure blocks: while it stays the same, whoever uses it stays as he is. */
+export function blocksOf(source: string): string {
+  return readManuscript(source)
+    .fences.map(({ value }) => value)
+    .join('\n---\n');
+}

@@ -62,15 +62,16 @@ function proofreadAll(files: readonly ManuscriptFile[], { fix, quiet }: ProofOpt
 }
 
 function corrected(file: ManuscriptFile, rounds: number): Corrected {
+  const { use } = file;
   let { source } = file;
-  let proof = proofread({ source });
+  let proof = proofread({ source, use });
   let mended = 0;
   for (let round = 0; round < rounds; round++) {
     const fixes = fixAll(proof.findings);
     if (fixes.mended === 0) break;
     source = applyEdits(source, fixes.edits);
     mended += fixes.mended;
-    proof = proofread({ source });
+    proof = proofread({ source, use });
   }
   return { file, source, proof, mended };
 }
