@@ -6,6 +6,7 @@ import type { Finding } from '../findings/finding.ts';
 import { type Manuscript, type ReadNumber, readManuscript } from '../manuscript/manuscript.ts';
 import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
+import { findGaps } from './gaps.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
@@ -27,7 +28,7 @@ export function proofread({ source }: Document): Proof {
   const readings = manuscript.fences.length > 0 ? tieReadings(manuscript, pattern, ledger) : NO_READINGS;
   const { statements, findings: stated } = checkStatements(source, pattern, ledger);
   const tied = new Set([...tags.ties.keys(), ...readings.ties.keys()].map(({ written }) => written));
-  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
+  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated, ...findGaps(manuscript)];
   const tiedAccounts = manuscript.numbers.map((number): Account => {
     const tie = tags.ties.get(number) ?? readings.ties.get(number);
     const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript) };
