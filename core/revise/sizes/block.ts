@@ -58,8 +58,12 @@ class BlockRevision {
   entry({ path, value }: SizedEntry): Edit | undefined {
     if (value.form === 'same') return this.#differ(path);
     const isNamed = value.form === 'named';
-    const sizes = isNamed ? value.keys.map(String) : this.#names.slice(0, value.keys.length);
-    const members = this.#members(path, sizes, (size, index) => [...path, isNamed ? size : index]);
+    const at = (size: string, index: number) => [...path, isNamed ? size : index];
+    // Also what cannot be read, as the mark of what is still to be written.
+    const sizes = this.#names.filter(
+      (size, index) => this.#pattern.statedPath(at(size, index))?.length === path.length + 1,
+    );
+    const members = this.#members(path, sizes, at);
     if (!members) return undefined;
     return (
       (this.#change.kind === 'drop' && this.#united(path, members)) ||

@@ -41,13 +41,17 @@ export function planChange({ sizes, entries, broken }: Pattern, request: SizeReq
   const names = sizes.map(({ name }) => name);
   if (broken.at(['sizes'])) return refuse('The sizes of the block cannot be read; mend them first.');
   if (!entries.sizes || entries.sizes.length === 0)
-    return refuse('The pattern has no “sizes” in its block yet; write there the name of the one that it has.');
+    return refuse(
+      'The pattern has no “sizes” in its block yet; write there the name of the one that it has.',
+    );
   switch (request.kind) {
     case 'add':
       return planAdding(names, request);
     case 'drop':
       if (!names.includes(request.name)) return unknown(request.name, names);
-      return names.length > 1 ? request : refuse(`“${request.name}” is the only size, so it cannot be dropped.`);
+      return names.length > 1
+        ? request
+        : refuse(`“${request.name}” is the only size, so it cannot be dropped.`);
     case 'rename':
       if (!names.includes(request.name)) return unknown(request.name, names);
       return checkNew(request.to, names) ?? request;

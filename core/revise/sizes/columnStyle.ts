@@ -20,7 +20,9 @@ export function columnLike(models: readonly string[], contents: readonly string[
     });
   const inner = contents.map((content, row) => (row === DASHES ? '---' : content));
   const width = Math.max(...inner.map(lengthOf)) + 2;
-  return inner.map((content, row) => (row === DASHES ? dashesOf(dashes, width) : filled(content, dashes, width)));
+  return inner.map((content, row) =>
+    row === DASHES ? dashesOf(dashes, width) : filled(content, dashes, width),
+  );
 }
 
 function filled(content: string, dashes: string, width: number): string {

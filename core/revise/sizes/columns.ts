@@ -50,12 +50,7 @@ function inserted(model: Cell, cell: string, { change, source }: RevisedText): E
 }
 
 /** What stands in the column of the new size; the line of dashes is written by its style alone. */
-function newCell(
-  cells: readonly Cell[],
-  row: number,
-  columns: Columns,
-  text: RevisedText,
-): string {
+function newCell(cells: readonly Cell[], row: number, columns: Columns, text: RevisedText): string {
   const { change, source } = text;
   const at = change.kind === 'add' ? columns.get(change.model) : undefined;
   const model = at === undefined ? undefined : cells[at];
@@ -63,7 +58,8 @@ function newCell(
   const old = source.slice(model.inner.start, model.inner.end).trim();
   if (row === 0) return renamed(old, change.model, change.name);
   const all = [...columns.values()].flatMap((column) => cells[column] ?? []);
-  const isSame = all.length > 1 && all.every(({ inner }) => source.slice(inner.start, inner.end).trim() === old);
+  const isSame =
+    all.length > 1 && all.every(({ inner }) => source.slice(inner.start, inner.end).trim() === old);
   if (!isSame && new Set(all.map(({ inner }) => wording(inner, text))).size > 1) return text.gap;
   const copy = text.copy(model.inner, change.model, isSame).trim();
   return copy.includes(text.gap) ? text.gap : copy;

@@ -43,7 +43,8 @@ export function valuesByPath(
 
 function called(name: string, all: readonly SizedEntry[]): SizedEntry[] {
   const wanted = name.trim().toLowerCase();
-  const fits = (test: (text: string) => boolean) => all.filter(({ path }) => test(pathText(path).toLowerCase()));
+  const fits = (test: (text: string) => boolean) =>
+    all.filter(({ path }) => test(pathText(path).toLowerCase()));
   const exact = fits((text) => text === wanted);
   if (exact.length > 0) return exact;
   const near = fits((text) => text.endsWith(`.${wanted}`) || text.startsWith(`${wanted}.`));
@@ -53,7 +54,8 @@ function called(name: string, all: readonly SizedEntry[]): SizedEntry[] {
 
 function whyNot(name: string, all: readonly SizedEntry[], fitting: readonly SizedEntry[]): string {
   const names = (entries: readonly SizedEntry[]) => entries.map(({ path }) => pathText(path));
-  if (fitting.length > 1) return `“${name}” may be ${listed(names(fitting), 'or')}; write which one is meant.`;
+  if (fitting.length > 1)
+    return `“${name}” may be ${listed(names(fitting), 'or')}; write which one is meant.`;
   const hint = suggestion(name, names(all));
   const some = all.filter(({ value }) => value.form !== 'same');
   const known = some.length > 0 ? ` Values for each size have ${listed(names(some), 'and')}.` : '';

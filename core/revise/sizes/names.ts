@@ -13,7 +13,8 @@ const BETWEEN = new RegExp(
 );
 const BEFORE = new RegExp(`(?<![\\p{L}\\p{N}])${ARTICLE}$`, 'iu');
 /** Sentences that say in which order numbers are listed name every size in its place. */
-const EXPLAINS = /\b(?:first|brackets?|parenthes[ei]s|in (?:this|that|the same) order|left to right|slash(?:es)?)\b/i;
+const EXPLAINS =
+  /\b(?:first|brackets?|parenthes[ei]s|in (?:this|that|the same) order|left to right|slash(?:es)?)\b/i;
 
 export interface NameEdits {
   readonly edits: readonly Edit[];
@@ -97,7 +98,13 @@ function runEdits(run: readonly Member[], text: RevisedText): Edit[] {
 }
 
 /** “Twin and queen follow”, but “twin follows”. */
-const VERBS: Readonly<Record<string, string>> = { follow: 'follows', are: 'is', come: 'comes', have: 'has', take: 'takes' };
+const VERBS: Readonly<Record<string, string>> = {
+  follow: 'follows',
+  are: 'is',
+  come: 'comes',
+  have: 'has',
+  take: 'takes',
+};
 const VERB = /^\s+(\p{L}+)/u;
 
 function agreement(were: number, are: number, end: number, { shown }: RevisedText): Edit[] {
@@ -113,7 +120,7 @@ function agreement(were: number, are: number, end: number, { shown }: RevisedTex
 function explained(named: readonly NamedSize[], runs: readonly Member[][], text: RevisedText): Edit[] {
   const { change, names, source } = text;
   const order = rearranged(names, change);
-  const last = runs.at(-1) ?? [];
+  const last = withLead(runs.at(-1) ?? [], text);
   const kept = named.length - last.length;
   const edits = named.slice(0, kept).flatMap(({ size, start, end }, index): Edit[] => {
     const now = order[index] ?? size;
@@ -124,5 +131,14 @@ function explained(named: readonly NamedSize[], runs: readonly Member[][], text:
     return renamed(source.slice(start, end), size, now);
   });
   const edit = rewriteSeries(source, last, texts, ' and ');
-  return edit ? [...edits, edit, ...agreement(last.length, texts.length, last.at(-1)?.end ?? 0, text)] : edits;
+  return edit
+    ? [...edits, edit, ...agreement(last.length, texts.length, last.at(-1)?.end ?? 0, text)]
+    : edits;
+}
+
+/** One name has no other beside it that shows whether its article belongs to it. */
+function withLead(run: readonly Member[], { shown }: RevisedText): readonly Member[] {
+  const [only, ...others] = run;
+  if (!only || others.length > 0) return run;
+  return [{ ...only, start: only.start - (BEFORE.exec(shown.slice(0, only.start))?.[0].length ?? 0) }];
 }

@@ -1,5 +1,6 @@
 /** Numbers that stand one for each size: `5 (7, 9)`, `12/20/30`, `60" for the lap, 72" for the twin and 84" for the queen`. */
 import type { Range } from '../../findings/finding.ts';
+import { GAP_MARKS } from '../../findings/gap.ts';
 import type { ReadNumber } from '../../manuscript/manuscript.ts';
 import type { Member } from './series.ts';
 import type { Stretch } from './stretches.ts';
@@ -7,6 +8,7 @@ import { NOTHING, type RevisedText } from './text.ts';
 
 /** One number, or the sides of a size. */
 export interface Element extends Range {
+  /** None for the mark of a number that is still to be written. */
   readonly numbers: readonly ReadNumber[];
   /** The figures that it states; `undefined` when not all of its numbers are tied. */
   readonly figures: string | undefined;
@@ -31,7 +33,17 @@ export function elementsOf(stretch: Stretch, text: RevisedText): Element[] {
     elements.push(element(numbers, text));
     at += Math.max(1, numbers.length);
   }
-  return elements;
+  return [...elements, ...gapsIn(stretch, text)].sort((a, b) => a.start - b.start);
+}
+
+function gapsIn({ start, end }: Range, { source }: RevisedText): Element[] {
+  return [...source.slice(start, end).matchAll(GAP_MARKS)].map((mark) => ({
+    numbers: [],
+    start: start + mark.index,
+    end: start + mark.index + mark[0].length,
+    figures: undefined,
+    size: mark[1],
+  }));
 }
 
 function element(numbers: readonly ReadNumber[], text: RevisedText): Element {
@@ -80,22 +92,27 @@ function seriesOf(
 ): NumberSeries | undefined {
   const { names } = text;
   const shown = text.shown.slice(0, stretch.end);
-  const isOne = elements.every(({ figures }) => figures !== undefined && figures === elements[0]?.figures);
-  const isSized = isOne && elements.every(({ size }, index) => size === names[index]);
-  if (isOne && isSized) return spoken(elements, shown, stretch, text);
+  const known = elements.filter(({ numbers }) => numbers.length > 0);
+  const isOne = known.every(({ figures }) => figures !== undefined && figures === known[0]?.figures);
+  const isSized = elements.every(({ size }, index) => size === names[index]);
+  if (known.length > 0 && isOne && isSized) return spoken(elements, shown, stretch, text);
   const between = elements.slice(1).map(({ start }, index) => shown.slice(elements[index]?.end, start));
   const isBracket = /[([{]/.test(between[0] ?? '') && between.slice(1).every((gap) => /[,;/]/.test(gap));
   const isList = between.every((gap) => LIST_JOINER.test(gap)) && (isBracket || (isOne && names.length > 2));
-  const isUnsized = isOne && elements.every(({ size }) => size === null);
-  const isUntied = elements.every(({ figures }) => figures === undefined) && names.length > 2;
-  if (!isList || !(isUnsized || (isUntied && isClosed(shown, elements)))) return undefined;
+  const isUnsized = isOne && known.every(({ size }) => size === null);
+  const hasGap = known.length < elements.length;
+  if (hasGap && !elements.every(({ numbers, size }, index) => numbers.length > 0 || size === names[index]))
+    return undefined;
+  if (!isList || !(isUnsized || hasGap || (isBracket && isUntiedList(elements, shown)))) return undefined;
   const members = elements.map(({ start, end }, index) => ({ start, end, size: names[index] ?? '' }));
   return { elements, members: withoutSharedMark(elements, members), isList: true };
 }
 
 /** In `⅞/1¼/3 yards` the mark behind the last number stays where it is, whichever number is the last. */
 function withoutSharedMark(elements: readonly Element[], members: readonly Member[]): Member[] {
-  const marked = elements.map(({ numbers }) => numbers.at(-1)?.written.unit !== undefined);
+  const marked = elements.map(
+    ({ numbers }) => numbers.length > 0 && numbers.at(-1)?.written.unit !== undefined,
+  );
   const last = elements.at(-1)?.numbers.at(-1);
   if (!last || !marked.at(-1) || marked.slice(0, -1).some(Boolean)) return [...members];
   const { start, numeralEnd } = last.written;
@@ -103,8 +120,14 @@ function withoutSharedMark(elements: readonly Element[], members: readonly Membe
   return members.map((member, index) => (index === members.length - 1 ? { ...member, end } : member));
 }
 
-function isClosed(shown: string, elements: readonly Element[]): boolean {
-  return /^["”″]?[*_]*\s*[)\]}]/.test(shown.slice(elements.at(-1)?.end));
+/** `7 (9)`, but not `twelve (12)` or `20 cm (8")`: no figure is known, but the form says that each size has its number. */
+function isUntiedList(elements: readonly Element[], shown: string): boolean {
+  const numbers = elements.flatMap((element) => element.numbers);
+  const forms = numbers.map(({ unit, written }) => `${unit} ${written.notation.numeral.form === 'words'}`);
+  const isSame = numbers.every(({ value }) => numbers[0] && value.equals(numbers[0].value));
+  const isClosed = /^["”″]?[*_]*\s*[)\]}]/.test(shown.slice(elements.at(-1)?.end));
+  const isUntied = elements.every(({ figures }) => figures === undefined);
+  return isUntied && isClosed && !isSame && new Set(forms).size === 1;
 }
 
 /** A series with words between its numbers, or none. */
@@ -181,7 +204,7 @@ function firstHead(
 /** How far behind the last number its size is looked for. */
 const REACH = 60;
 const SIZE_WORD = /^\s+(?:sizes?|quilts?)(?![\p{L}\p{N}])/u;
-const COMMENTS = new RegExp(`^(?:\\s*\\ue000+)*`);
+const COMMENTS = /^(?:\s*\ue000+)*/;
 
 /** Where the last member ends: with words like those behind the one before it, if there are any. */
 function lastTail(

@@ -41,16 +41,18 @@ function seriesEdits({ elements, members, isList }: NumberSeries, text: RevisedT
   return edit ? [edit, ...(isList ? nounEdits(elements, text) : [])] : [];
 }
 
-function newMember(
-  element: Element | undefined,
-  model: Member,
-  isList: boolean,
-  text: RevisedText,
-): string {
+function newMember(element: Element | undefined, model: Member, isList: boolean, text: RevisedText): string {
   // One mark is enough for the sides of a size.
-  const isKnown = element?.numbers.every((number) => text.newText(number));
+  const isKnown =
+    element && element.numbers.length > 0 && element.numbers.every((number) => text.newText(number));
+  if (!element) return text.gap;
+  if (!isKnown) {
+    const around = (start: number, end: number) => text.copy({ start, end }, model.size, true);
+    return (
+      around(model.start, element.start) + text.gap + around(element.end, Math.max(element.end, model.end))
+    );
+  }
   if (!isList) return text.copy(model, model.size, true);
-  if (!element || !isKnown) return text.gap;
   const written = text.copy(element, model.size, true);
   return model.end < element.end ? numeralOf(written) : written;
 }

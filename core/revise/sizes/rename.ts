@@ -52,21 +52,22 @@ function renamedAt({ start, end }: Range, source: string, { name, to }: Renaming
 }
 
 /** Words that stand before or behind the name of a size. */
-const BEFORE = /(?:^|[(|/,;:–—-]\s*|(?<![\p{L}\p{N}])(?:the|a|an|for|each|every|one|our|your|and|or|your)\s+)$/iu;
+const BEFORE =
+  /(?:[(|/,;:–—-]\s*|(?<![\p{L}\p{N}])(?:the|a|an|for|each|every|one|our|your|and|or|your)\s+)$/iu;
 const BEHIND = /^(?:\s*[)|/:–—]|\s+(?:sizes?|quilts?|tops?|versions?)(?![\p{L}\p{N}]))/iu;
 /** “Throw away” is no size, whatever the sizes are called. */
 const VERB = /^\s+(?:away|out|them|it|the|your|in|on|over)(?![\p{L}\p{N}])/iu;
 
 function namedIn(passage: Passage, words: SizeWords, name: string): (Range & { isSure: boolean })[] {
   const { text, context } = passage;
-  const isHead = context.cell?.row === 0 || context.cell?.column === 0 || passage.kind === 'heading';
+  const isAlone = text.trim().toLowerCase() === name.toLowerCase();
+  const isHead = isAlone || context.cell?.row === 0 || context.cell?.column === 0;
   const named = words.in(text);
   return named.flatMap(({ size, start, end }) => {
     if (size !== name) return [];
     const [before, behind] = [text.slice(0, start), text.slice(end)];
     const isAmong = named.some((other) => other.size !== name);
-    const isSure =
-      isHead || BEHIND.test(behind) || ((BEFORE.test(before) || isAmong) && !VERB.test(behind));
+    const isSure = isHead || BEHIND.test(behind) || ((BEFORE.test(before) || isAmong) && !VERB.test(behind));
     const [place, ...more] = passage.toSource(start, end);
     return more.length > 0 ? [] : [{ ...place, isSure }];
   });

@@ -1,9 +1,7 @@
 /** Adds, drops, renames or reorders the sizes of a pattern: in its block, its tables, its lists and its sentences. */
-import { readPattern } from '../../block/read.ts';
-import { type Ledger, openLedger } from '../../figures/ledger.ts';
+import type { Ledger } from '../../figures/ledger.ts';
 import { applyEdits, type Edit, type Range } from '../../findings/finding.ts';
 import { GAP_MARKS, gapFor } from '../../findings/gap.ts';
-import { type Passage, readManuscript } from '../../manuscript/manuscript.ts';
 import { expectedText } from '../../proof/expected.ts';
 import type { Proof } from '../../proof/proof.ts';
 import { proofread } from '../../proof/proofread.ts';
@@ -21,28 +19,28 @@ import { reviseSiblings } from './siblings.ts';
 import { stretchesOf } from './stretches.ts';
 import { RevisedText } from './text.ts';
 
+/** Proofreads a text that stands where the manuscript stands, with what it uses of others. */
+export type Read = (source: string) => Proof;
+
 /** @returns why the request cannot be met, in a sentence, or the edits that meet it */
-export function reviseSizes(source: string, request: SizeRequest): Revision | Refusal {
-  const proof = proofread({ source });
+export function reviseSizes(
+  source: string,
+  request: SizeRequest,
+  read: Read = (text) => proofread({ source: text }),
+): Revision | Refusal {
+  const proof = read(source);
   const change = planChange(proof.pattern, request);
   if ('refusal' in change) return change;
   if (change.kind === 'rename') return renameSize(proof, change);
   const values = valuesByPath(proof.pattern, change.kind === 'add' ? change.values : {});
   if ('refusal' in values) return values;
   const block = (stated: StatedValue) => reviseBlock(source, proof.pattern, change, values, stated);
-  const ledger = ledgerOf(
-    source,
-    block(() => undefined),
-  );
+  // The figures of the block as it will be.
+  const { ledger } = read(applyEdits(source, withoutOverlaps(block(() => undefined))));
   const text = new RevisedText(proof, change, ledger);
   const revised = reviseText(text, outlineOf(source));
   const edits = [...block(statedValue(proof, change, ledger)), ...revised.edits];
   return { edits: withoutOverlaps(edits), open: revised.open };
-}
-
-/** The figures of the block as it will be. */
-function ledgerOf(source: string, edits: readonly Edit[]): Ledger {
-  return openLedger(readPattern(readManuscript(applyEdits(source, withoutOverlaps(edits))).fences));
 }
 
 /** What a statement of the block must say for the new size. */
@@ -63,14 +61,14 @@ function reviseText(text: RevisedText, outline: Outline): Revision {
   const open: Range[] = [];
   const { manuscript } = text.proof;
   const isTaken = (at: Range) => siblings.taken.some(({ start, end }) => start < at.end && end > at.start);
-  for (const table of outline.tables)
-    if (!isTaken(table)) edits.push(...reviseColumns(table, text));
-  for (const passage of manuscript.passages) edits.push(...droppedGaps(passage, text.change));
+  for (const table of outline.tables) if (!isTaken(table)) edits.push(...reviseColumns(table, text));
   for (const stretch of stretchesOf(manuscript)) {
     const isInColumn = text.words.only(stretch.cell?.columnHeader ?? '') !== undefined;
     if (isInColumn || isTaken(stretch)) continue;
     const numbers = reviseNumbers(stretch, text);
-    const names = reviseNames(stretch, text, numbers.series.flatMap(({ members }) => members));
+    const members = numbers.series.flatMap((series) => series.members);
+    const names = reviseNames(stretch, text, members);
+    edits.push(...droppedGaps(stretch, members, text));
     edits.push(...numbers.edits, ...names.edits);
     open.push(...names.open);
   }
@@ -82,13 +80,20 @@ function reviseText(text: RevisedText, outline: Outline): Revision {
   return { edits, open: open.map((range) => ({ ...range, message })) };
 }
 
-/** The marks of what was never written for a size go with it. */
-function droppedGaps(passage: Passage, change: SizeChange): Edit[] {
+/** The mark behind a sentence that never told of the dropped size; in a series it goes with its member. */
+function droppedGaps(
+  { start, end }: Range,
+  members: readonly Range[],
+  { change, source }: RevisedText,
+): Edit[] {
   if (change.kind !== 'drop') return [];
-  return [...passage.text.matchAll(GAP_MARKS)].flatMap(({ index, 0: mark }): Edit[] => {
-    if (mark !== gapFor(change.name)) return [];
-    const isBehindSpace = passage.text[index - 1] === ' ';
-    const [range, ...more] = passage.toSource(index - (isBehindSpace ? 1 : 0), index + mark.length);
-    return more.length > 0 ? [] : [{ ...range, text: '' }];
+  return [...source.slice(start, end).matchAll(GAP_MARKS)].flatMap(({ index, 0: mark }): Edit[] => {
+    const at = start + index;
+    if (mark !== gapFor(change.name) || members.some((member) => member.start <= at && at < member.end))
+      return [];
+    const end = at + mark.length;
+    // `[crib: …]/5/7`, which looks like a date.
+    if (source[end] === '/') return [{ start: at, end: end + 1, text: '' }];
+    return [{ start: source[at - 1] === ' ' ? at - 1 : at, end, text: '' }];
   });
 }

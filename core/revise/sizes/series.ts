@@ -61,13 +61,17 @@ export function rewriteSeries(
   return difference(woven(old, joiners), woven(texts, now), first.start);
 }
 
-function joinersFor(joiners: readonly string[], sizes: readonly string[], order: readonly string[]): string[] {
+function joinersFor(
+  joiners: readonly string[],
+  sizes: readonly string[],
+  order: readonly string[],
+): string[] {
   const [old, now] = [sizes.length, order.length];
   const isSpoken = CONJUNCTION.test(joiners.at(-1) ?? '');
   const isBracket = BRACKET.test(joiners[0] ?? '');
   if (now > old) {
     if (isSpoken) return [...joiners.slice(0, -1), joiners.at(-2) ?? PLAIN, joiners.at(-1) ?? PLAIN];
-    if (isBracket) return [...joiners, old > 2 ? (joiners.at(-1) ?? PLAIN) : PLAIN];
+    if (isBracket) return [...joiners, (joiners.at(-1) ?? '').replace(/\s*[([{]\s*/, PLAIN)];
     const at = Math.max(0, order.findIndex((size) => !sizes.includes(size)) - 1);
     const near = joiners[at] ?? joiners.at(-1) ?? PLAIN;
     return [...joiners.slice(0, at), near, ...joiners.slice(at)];

@@ -23,9 +23,7 @@ export class SizeWords {
     return [...text.matchAll(this.#pattern)].flatMap((match) => {
       const found = match[0].toLowerCase().replace(/\s+/g, ' ');
       const size = this.names.find((name) => name.toLowerCase() === found);
-      return size === undefined
-        ? []
-        : [{ size, start: match.index, end: match.index + match[0].length }];
+      return size === undefined ? [] : [{ size, start: match.index, end: match.index + match[0].length }];
     });
   }
 

@@ -52,7 +52,9 @@ export class RevisedText {
     const tie = this.tie(number);
     const value = tie && this.newValue(tie);
     if (!tie || !value) return undefined;
-    const habits = [...number.passage.numbers, ...this.proof.manuscript.numbers].map(({ written }) => written);
+    const habits = [...number.passage.numbers, ...this.proof.manuscript.numbers].map(
+      ({ written }) => written,
+    );
     const { house } = this.proof.pattern;
     const text = expectedText(number, number.passage.text, tie.figure, value, house, habits);
     return text === undefined ? undefined : { text, shown: value.shown };
@@ -65,7 +67,7 @@ export class RevisedText {
 
   numbersIn({ start, end }: Range): ReadNumber[] {
     return this.proof.manuscript.numbers.filter(
-      ({ ranges }) => ranges[0].start >= start && ranges.at(-1)!.end <= end,
+      ({ ranges }) => ranges[0].start >= start && (ranges.at(-1) ?? ranges[0]).end <= end,
     );
   }
 

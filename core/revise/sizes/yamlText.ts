@@ -5,6 +5,7 @@ const ENDS_IN_BRACES = /[,[\]{}]/;
 
 /** @param inBraces whether it stands in `{ … }` or `[ … ]`, where a comma ends a value */
 export function yamlText(text: string, inBraces: boolean): string {
-  const isPlain = PLAIN_IN_BLOCK.test(text) && !text.endsWith(' ') && !(inBraces && ENDS_IN_BRACES.test(text));
+  const isPlain =
+    PLAIN_IN_BLOCK.test(text) && !text.endsWith(' ') && !(inBraces && ENDS_IN_BRACES.test(text));
   return isPlain ? text : `'${text.replaceAll("'", "''")}'`;
 }
