@@ -16,9 +16,12 @@ import { Staleness } from './stale.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
 import { unclearFinding } from './unclear.ts';
+import { takeFrom, type Use } from './uses.ts';
 
 export interface Document {
   readonly source: string;
+  /** Finds the files that `use` names; left out, none can be reached. */
+  readonly use?: Use | undefined;
   /** Earlier states of the manuscript, the one first that matters most: what was right then and is not now is stale. */
   readonly before?: readonly Earlier[];
 }
@@ -28,9 +31,9 @@ interface Assessed {
   readonly finding?: Finding | undefined;
 }
 
-export function proofread({ source, before = [] }: Document): Proof {
+export function proofread({ source, use, before = [] }: Document): Proof {
   const manuscript = readManuscript(source);
-  const pattern = readPattern(manuscript.fences);
+  const pattern = readPattern(manuscript.fences, use && takeFrom(use));
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
   // Without a block nobody has stated anything: what the house usually does contradicts no author.

@@ -4,7 +4,7 @@ import { VERSION } from '../product.ts';
 import { SHIPPED_REFERENCE } from './shippedReference.ts';
 import { sizeProgram } from './sizeProgram.ts';
 
-const FORMATS = ['text', 'json', 'sarif'] as const;
+const FORMATS = ['text', 'json', 'sarif', 'html'] as const;
 
 /** @param finish is told the exit status */
 export function createProgram(finish: (status: number) => void): Command {

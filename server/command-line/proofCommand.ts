@@ -14,7 +14,7 @@ import { FILE_LAYOUT, Progress, terminalLayout } from './terminal.ts';
 import { checkWritable, writeTexts } from './writeTexts.ts';
 
 export interface ProofOptions {
-  readonly format: 'text' | 'json' | 'sarif';
+  readonly format: 'text' | 'json' | 'sarif' | 'html';
   /** Address of the folder with the pages about the findings. */
   readonly reference: string;
   readonly out?: string;
@@ -60,15 +60,16 @@ function proofreadAll(files: readonly ManuscriptFile[], { fix, quiet }: ProofOpt
 }
 
 function corrected(file: ManuscriptFile, rounds: number): Corrected {
+  const { use } = file;
   let { source } = file;
-  let proof = proofread({ source });
+  let proof = proofread({ source, use });
   let mended = 0;
   for (let round = 0; round < rounds; round++) {
     const fixes = fixAll(proof.findings);
     if (fixes.mended === 0) break;
     source = applyEdits(source, fixes.edits);
     mended += fixes.mended;
-    proof = proofread({ source });
+    proof = proofread({ source, use });
   }
   return { file, source, proof, mended };
 }
@@ -84,6 +85,10 @@ async function report(
     case 'sarif': {
       const { sarifReport } = await import('../../core/report/sarif/log.ts');
       return asJson(sarifReport(documents, { name: NAME, version: VERSION, reference }));
+    }
+    case 'html': {
+      const { htmlSheet } = await import('../../core/report/sheet/page.ts');
+      return htmlSheet(documents, { name: NAME, version: VERSION });
     }
     case 'text': {
       const layout = out === undefined ? terminalLayout() : FILE_LAYOUT;

@@ -15,7 +15,7 @@ import { writeTexts } from './writeTexts.ts';
 export async function sizeCommand(path: string, request: SizeRequest, dryRun: boolean): Promise<0 | 1> {
   const [file, ...others] = await readManuscripts([path]);
   if (!file || others.length > 0) throw new CannotRun(`Name one file; ${path} is a folder.`);
-  const read = (source: string) => proofread({ source });
+  const read = (source: string) => proofread({ source, use: file.use });
   const revision = reviseSizes(file.source, request, read);
   if ('refusal' in revision) throw new CannotRun(revision.refusal);
   const text = applyEdits(file.source, revision.edits);
