@@ -11,7 +11,7 @@ import { BESIDE, type Evidence } from '../reading/evidence.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
 import { fitOf, isExactFit } from './fit.ts';
-import { amountOf } from './judge.ts';
+import { amountOf, judge } from './judge.ts';
 import type { Tie } from './proof.ts';
 import { readSize } from './readSize.ts';
 
@@ -27,6 +27,12 @@ const MARGIN = 2;
 /** Whatever explains the numbers as they stand speaks for them, if its words fit half as well. */
 const ALIBI = 1.5;
 const ALIBI_MARGIN = 2.5;
+/** A reading that explains them must be heard so well beside the best. */
+const ALIBI_SHARE = 0.35;
+/** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
+const REDEEMED = 3;
+/** And so much for one of which hardly anything is said. */
+const TELLING = 5;
 /** A wrong number that another reading comes so near to is not told which of the two it is. */
 const CLOSE = 0.75;
 /** What is said of such a number needs words as strong as this for each reading, and few readings. */
@@ -41,6 +47,8 @@ interface DecidedTie {
   readonly agrees: boolean;
   /** Whether it is the very number, not only enough. */
   readonly isExact: boolean;
+  /** How much its agreement says; nothing where it is not exact. */
+  readonly told: number;
 }
 
 interface Settled {
@@ -76,15 +84,28 @@ export class Decision {
     this.anchor = settled[0] && isBeyondDoubt(settled[0]) ? settled[0].candidate.thing : undefined;
     const open = new Set(settled.flatMap(({ ties }) => ties.map(({ number }) => number)));
     for (const each of settled) {
-      if (each.candidate.isWeak || each.candidate.score < Math.max(ENOUGH, best - MARGIN)) continue;
-      for (const { number, tie, agrees } of each.ties) {
-        if (!open.delete(number)) continue;
+      if (!isHeard(each, best) && !isTelling(each)) continue;
+      for (const { number, tie, agrees, isExact } of each.ties) {
+        if (!open.has(number)) continue;
+        // That it is enough for a thing says little: what the words rather speak of may need more.
+        if (!agrees || isExact || each.total >= VERIFIED) open.delete(number);
         const isWrong =
-          each.total >= WRONG && !this.#isDoubtful(number, each) && !hasAlibi(number, each, possible);
+          each.total >= WRONG &&
+          !this.#isDoubtful(number, each) &&
+          !this.#isSpare(number, each) &&
+          !this.#isSum(number, each, possible) &&
+          !hasAlibi(number, each, possible);
         if (agrees ? each.total >= VERIFIED : isWrong) this.ties.push([number, tie]);
         else if (!agrees) this.#unclear(number, each, settled);
       }
     }
+  }
+
+  /** So much more than needed is likelier another thing's number, or cut in another way, where nothing beside it agrees. */
+  #isSpare(number: ReadNumber, { ties }: Settled): boolean {
+    const own = ties.find((each) => each.number === number);
+    if (!own || ties.some((each) => each !== own && each.isExact)) return false;
+    return judge(number, own.tie.figure, own.tie.value, this.#pattern.house) === 'generous';
   }
 
   /** Numbers whose every likely reading is strong, and which no reading explains, nor all of them together. */
@@ -129,6 +150,23 @@ export class Decision {
     );
   }
 
+  /** Whether it counts several things together that are alike in all else: squares of one size for two units. */
+  #isSum(number: ReadNumber, best: Settled, all: readonly Settled[]): boolean {
+    const like = all.flatMap(({ ties }) => {
+      const own = ties.find((tie) => tie.number === number);
+      const isLike = best.ties.every(
+        (each) => !each.isExact || ties.some((tie) => tie.number === each.number && tie.isExact),
+      );
+      return own && isLike ? [own.tie] : [];
+    });
+    const distinct = like.filter(
+      ({ figure }, index) => like.findIndex((one) => one.figure === figure) === index,
+    );
+    const amount = amountOf(number, 'count', this.#pattern.house);
+    const values = distinct.filter(({ figure }) => figure.kind === 'count').map(({ value }) => value.shown);
+    return values.some((a, i) => values.slice(i + 1).some((b) => amount?.equals(a.add(b))));
+  }
+
   #settle(candidate: Candidate): Settled {
     const sides = candidate.readings.flatMap(({ side, figure: id }) => {
       const figure = this.#ledger.figure(id);
@@ -164,6 +202,7 @@ export class Decision {
           number,
           agrees: typeof fit === 'number',
           isExact: isExactFit(fit),
+          told: typeof fit === 'number' && isExactFit(fit) ? fit : 0,
           tie: { figure, ...found },
         });
     }
@@ -181,6 +220,7 @@ const HOUSE = 'house';
 /** "All three must be the same": a small number in words is a count of the pattern's only beside a noun of the trade. */
 function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): boolean {
   if (unit || written.notation.numeral.form !== 'words' || value.compare(MOST_LOOSE) > 0) return false;
+  if ((evidence.clue(['axis:per row'])?.strength ?? 0) >= BESIDE) return false;
   return (['form', 'name', 'part'] as const).every(
     (each) => (evidence.rival(each, [])?.strength ?? 0) < BESIDE,
   );
@@ -191,6 +231,22 @@ const MOST_LOOSE = 5;
 const FEW = 4;
 /** What is told in so few words even of small numbers. */
 const SURE_COUNTS = /(?:strips|panels|squares|triangles)$|^(?:binding|backing|setting|layout|own)/;
+
+function toldBy({ ties }: Settled): number {
+  return ties.reduce((sum, { told }) => sum + told, 0);
+}
+
+/** Whether its words say enough, beside the best; what the trade would say besides, a number may say instead. */
+function isHeard(each: Settled, best: number): boolean {
+  const { score, isWeak } = each.candidate;
+  return score >= Math.max(ENOUGH, best - MARGIN) && (!isWeak || toldBy(each) >= REDEEMED);
+}
+
+/** Whether its numbers say so much that few words are enough. */
+function isTelling(each: Settled): boolean {
+  const { candidate, ties } = each;
+  return candidate.score >= 0 && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
+}
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {
   return !candidate.isWeak && total >= VERIFIED && ties.every(({ agrees }) => agrees);
@@ -212,7 +268,13 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
   return all.some((other) => {
     const own = other.ties.find((tie) => tie.number === number);
     if (!own || !tied || isSameValue(own.tie, tied)) return false;
-    if (!own.agrees) return !other.candidate.isWeak && best.total - other.total < CLOSE;
+    if (!own.agrees)
+      return (
+        !own.tie.value.shown.equals(tied.value.shown) &&
+        !other.candidate.isWeak &&
+        best.total - other.total < CLOSE
+      );
+    if (other.candidate.score < best.candidate.score * ALIBI_SHARE) return false;
     return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.isExact));
   });
 }

@@ -45,8 +45,6 @@ export function proofread({ source }: Document): Proof {
     const { kind, expected, finding } = assess(standing, subject, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
-    // Without a tag, so much more than needed is likelier another thing's number, or cut in another way.
-    if (kind === 'generous' && !tags.ties.has(number)) return untied(number);
     if (finding) found.push(finding);
     return { number, kind, tie, expected, code: finding?.code, reason: undefined };
   });

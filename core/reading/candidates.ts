@@ -32,6 +32,7 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
   form: 6,
   state: 4,
   axis: 6,
+  edge: 6,
   act: 0,
   scope: 2,
   size: 0,
@@ -40,7 +41,7 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
 const CARRIES: ReadonlySet<ConceptClass> = new Set(['part', 'border', 'fabric', 'name']);
 const OWN_SENTENCE = 0.62;
 /** Where the clause itself names one, what another clause names is of no account. */
-const DECIDES: ReadonlySet<ConceptClass> = new Set(['axis', 'state']);
+const DECIDES: ReadonlySet<ConceptClass> = new Set(['axis', 'edge', 'state']);
 /** An amount of the phrase that the thing has no figure for, or that it has one for and leaves alone. */
 const LEFT_OVER = 2.5;
 const LEFT_ALONE = 3.5;

@@ -50,6 +50,7 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
     if (!known || known.strength < strength) clues.set(mention.says, { says: mention.says, strength, words });
   };
   for (const mention of vocabulary.mentions(line.text)) {
+    if (isOwnNumber(mention, line)) continue;
     const strength = nearness(mention, phrase, line);
     add(
       mention,
@@ -69,6 +70,13 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
     ],
     vocabulary,
     hasUnits(line, phrase),
+  );
+}
+
+/** The 1 of "1 yard" is no mention of the fabric 1. */
+function isOwnNumber({ start, end }: Mention, { spots }: Line): boolean {
+  return spots.some(
+    (spot) => spot.number.notMeasurement === undefined && spot.start <= start && spot.end >= end,
   );
 }
 

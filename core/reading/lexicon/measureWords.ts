@@ -30,6 +30,13 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
     counterexample: 'Measure the quilt through the middle.',
   },
   {
+    says: 'state:checked',
+    words:
+      '(?:should|must|will) (?:now |then |still |all |both |each )*(?:measure|be)|check (?:that|each|every|the|they|your)\\b[^.;,]{0,30} measures?|now measures?|(?:measures?|is|are|’s) now|(?<=square|wide|long|deep) now',
+    example: 'The block «should measure» 12½" square.',
+    counterexample: 'The block measures 12" in the finished quilt.',
+  },
+  {
     says: 'state:trimmed',
     words: 'trim(?:med)?\\b[^.;,]{0,24}? to|squared? (?:it |them |each |up )+to',
     example: '«Trim each unit to» 3½" square.',
@@ -87,16 +94,16 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
     counterexample: 'Cut a square.',
   },
   {
-    says: 'axis:side',
+    says: 'edge:side',
     words:
       '(?:long |longer )?sides?(?! of (?:the|each|every|that) (?:\\w+ )?line| together| facing| triangles?| setting| up| by side)',
     example: 'Cut the «side» borders 48½" long.',
     counterexample: 'Sew right sides together.',
   },
   {
-    says: 'axis:top',
+    says: 'edge:top',
     words:
-      'top (?:and|\\/|&|or) (?:the )?bottom|tops? and bottoms?|ends(?= of the quilt)|short (?:ones|sides|borders)',
+      'top (?:and|\\/|&|or) (?:the )?bottom|tops? and bottoms?|(?<!from |both |at the |of the |together at the )(?:two |short |the )?ends(?! (?:of (?!the quilt)|together|meet|even|to|in|under|at|on))|short (?:ones|sides|borders)',
     example: 'Cut the «top and bottom» borders 40½" long.',
     counterexample: 'Sew the top on.',
   },

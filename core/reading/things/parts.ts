@@ -17,6 +17,7 @@ import {
   slot,
   type Thing,
   thing,
+  UNFINISHED,
   want,
 } from './thing.ts';
 
@@ -51,11 +52,7 @@ function blockThings(quilt: Quilt): Thing[] {
         quilt,
         id,
         'unfinished',
-        [
-          called,
-          need(3, 'part:block', `name:${id}`),
-          want(3, 'state:unfinished', 'state:trimmed', 'state:measured'),
-        ],
+        [called, need(3, 'part:block', `name:${id}`), want(3, ...UNFINISHED)],
         [slot('count', `${id}.count`, want(1, 'act:make')), ...axes('unfinished')],
       ),
     ];
@@ -100,7 +97,7 @@ function unitThings(quilt: Quilt): Thing[] {
             quilt,
             id,
             'unfinished',
-            [called, inBlock, want(3, 'state:unfinished', 'state:trimmed', 'state:measured')],
+            [called, inBlock, want(3, ...UNFINISHED)],
             [...counts, ...axes('unfinished')],
           ),
           ...thing(

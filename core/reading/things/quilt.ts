@@ -1,6 +1,6 @@
 /** The quilt as a whole: its sizes at every stage, its rows, and the rules of the house. */
 import type { Concept } from '../concept.ts';
-import { nearby, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { MEASURED, nearby, need, type Quilt, slot, type Thing, thing, UNFINISHED, want } from './thing.ts';
 
 export function quiltThings(quilt: Quilt): Thing[] {
   return [...houseThings(quilt), ...sizeThings(quilt), ...layoutThings(quilt)];
@@ -50,11 +50,7 @@ function sizeThings(quilt: Quilt): Thing[] {
       quilt,
       'quilt',
       'finished',
-      [
-        want(4, 'state:finished', 'state:trimmed'),
-        want(0, 'state:measured'),
-        want(3.5, 'part:quilt', 'part:top'),
-      ],
+      [want(4, 'state:finished', 'state:trimmed'), want(0, ...MEASURED), want(3.5, 'part:quilt', 'part:top')],
       [
         slot('width', 'finished.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'finished.length', want(1, 'axis:length')),
@@ -65,11 +61,7 @@ function sizeThings(quilt: Quilt): Thing[] {
       quilt,
       'quilt',
       'unfinished',
-      [
-        want(2.5, 'state:unfinished', 'state:trimmed', 'state:measured'),
-        want(2, 'part:top'),
-        need(2, 'part:top', 'part:quilt'),
-      ],
+      [want(2.5, ...UNFINISHED), want(2, 'part:top'), need(2, 'part:top', 'part:quilt')],
       [
         slot('width', 'unfinished.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'unfinished.length', want(1, 'axis:length')),
@@ -122,9 +114,8 @@ function sizeThings(quilt: Quilt): Thing[] {
   ];
 }
 
-/** What is trimmed still has its seam allowances. */
-function stage(state: 'finished' | 'unfinished'): Concept[] {
-  return state === 'finished' ? ['state:finished'] : ['state:unfinished', 'state:trimmed', 'state:measured'];
+function stage(state: 'finished' | 'unfinished'): readonly Concept[] {
+  return state === 'finished' ? ['state:finished'] : UNFINISHED;
 }
 
 function layoutThings(quilt: Quilt): Thing[] {

@@ -45,6 +45,14 @@ export interface Quilt {
   only(topic: string): readonly Concept[];
 }
 
+/** What is measured while the quilt is made still has its seam allowances; what is trimmed or checked has them surely. */
+export const MEASURED = ['state:measured', 'state:checked'] as const satisfies readonly Concept[];
+export const UNFINISHED = [
+  'state:unfinished',
+  'state:trimmed',
+  ...MEASURED,
+] as const satisfies readonly Concept[];
+
 export function want(weight: number, ...concepts: Concept[]): Want {
   return { concepts, weight };
 }
