@@ -27,6 +27,8 @@ const MARGIN = 2;
 /** Whatever explains the numbers as they stand speaks for them, if its words fit half as well. */
 const ALIBI = 1.5;
 const ALIBI_MARGIN = 2.5;
+/** Words that leave no doubt what is measured. */
+const CLEAR = 6;
 /** A reading that explains them must be heard so well beside the best. */
 const ALIBI_SHARE = 0.35;
 /** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
@@ -102,9 +104,10 @@ export class Decision {
   }
 
   /** So much more than needed is likelier another thing's number, or cut in another way, where nothing beside it agrees. */
-  #isSpare(number: ReadNumber, { ties }: Settled): boolean {
+  #isSpare(number: ReadNumber, { ties, candidate }: Settled): boolean {
     const own = ties.find((each) => each.number === number);
-    if (!own || ties.some((each) => each !== own && each.isExact)) return false;
+    if (!own || ties.some((each) => each !== own && each.agrees)) return false;
+    if (candidate.said >= CLEAR) return false;
     return judge(number, own.tie.figure, own.tie.value, this.#pattern.house) === 'generous';
   }
 
@@ -132,18 +135,19 @@ export class Decision {
     const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
     const isCount = number.unit === undefined && number.kind === 'count';
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
+    const figure = ties.find((each) => each.number === number)?.tie.figure.id;
     if (isLooseWord(number, evidence)) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
     if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
-      return true;
+      return !(figure?.endsWith('.each') && strength('scope:each') >= BESIDE && candidate.said >= CLEAR);
     if (
       isCount &&
       SERIES.test(line.text.slice(Math.max(0, phrase.core.start - 8), phrase.core.end + 8)) &&
       isAlone
     )
       return true;
-    const figure = ties.find((each) => each.number === number)?.tie.figure.id;
-    if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE) return true;
+    if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE)
+      return isFabricWidth(number) || !ties.every((each) => each.number === number || each.isExact);
     return (
       candidate.thing.topic === HOUSE &&
       strength('part:seam', 'part:selvage', 'part:overhang', 'part:joining') < BESIDE
@@ -152,6 +156,7 @@ export class Decision {
 
   /** Whether it counts several things together that are alike in all else: squares of one size for two units. */
   #isSum(number: ReadNumber, best: Settled, all: readonly Settled[]): boolean {
+    if (!best.ties.some(({ isExact }) => isExact)) return false;
     const like = all.flatMap(({ ties }) => {
       const own = ties.find((tie) => tie.number === number);
       const isLike = best.ties.every(
@@ -175,12 +180,12 @@ export class Decision {
     const isRight = (ties: readonly DecidedTie[]) => ties.length > 0 && ties.every(({ agrees }) => agrees);
     const someAgree = sides.some(({ ties }) => isRight(ties));
     // That strips reach across the fabric is said in passing: where nothing else agrees, another length is meant.
-    const isPassing = ({ id, ties }: { id: string; ties: readonly DecidedTie[] }) =>
-      id === USABLE_WIDTH && candidate.thing.topic !== HOUSE && !isRight(ties) && !someAgree;
+    const isMeant = ({ id, ties }: { id: string; ties: readonly DecidedTie[] }) =>
+      id !== USABLE_WIDTH || candidate.thing.topic === HOUSE || isRight(ties) || someAgree;
     return {
       candidate,
       total: candidate.score + sides.reduce((sum, { worth }) => sum + worth, 0),
-      isPossible: sides.every((side) => side.isPossible && !isPassing(side)),
+      isPossible: sides.every((side) => side.isPossible && isMeant(side)),
       ties: sides.flatMap(({ ties }) =>
         ties.map((each) => ({ ...each, tie: withClues(each.tie, candidate) })),
       ),
@@ -210,6 +215,17 @@ export class Decision {
     const isPossible = strange === 0 || right >= all.length / 2;
     return { ties, isPossible, worth: worth / Math.max(1, all.length) };
   }
+}
+
+function isPassing({ figure }: Tie, { candidate }: Settled): boolean {
+  return figure.id === USABLE_WIDTH && candidate.thing.topic !== HOUSE;
+}
+
+/** Whole inches or centimetres in which fabric is sold, whatever the pattern counts on. Common practice. */
+function isFabricWidth({ value, unit }: ReadNumber): boolean {
+  if (value.d !== 1n) return false;
+  const [least, most] = unit === 'cm' ? [100, 115] : [40, 45];
+  return value.compare(least) >= 0 && value.compare(most) <= 0;
 }
 
 /** "2 rows of 2", "1, 3, 5, 5, 3, 1": members of a longer row of numbers. */
@@ -274,7 +290,9 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
         !other.candidate.isWeak &&
         best.total - other.total < CLOSE
       );
-    if (other.candidate.score < best.candidate.score * ALIBI_SHARE) return false;
+    if (other.candidate.said < Math.max(ALIBI, best.candidate.said * ALIBI_SHARE)) return false;
+    // That strips reach across the fabric is said in passing, and explains no other length.
+    if (isPassing(own.tie, other) && !other.ties.some((each) => each !== own && each.isExact)) return false;
     return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.isExact));
   });
 }

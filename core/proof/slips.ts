@@ -21,7 +21,7 @@ export function isLikelySlip(slip: Slip, others: readonly Rational[], seam: Rati
   if (others.some((other) => other.equals(amount))) return true;
   // Half of it is no slip: a binding that is folded, a first half of the blocks.
   if (amount.equals(right.mul(2n))) return true;
-  if (right.equals(amount.mul(2n))) return false;
+  if (right.equals(amount.mul(2n)) && !(kind === 'count' && right.compare(2) <= 0)) return false;
   if (isSwapped(written.floor(), rightWritten.floor())) return true;
   if (100n % written.d === 0n && isSwapped(written.mul(100n), rightWritten.mul(100n).floor())) return true;
   if (kind === 'count') return difference.compare(2) <= 0;

@@ -17,6 +17,8 @@ export interface Candidate {
   readonly readings: readonly Reading[];
   /** How well the words fit; numbers are not looked at yet. */
   readonly score: number;
+  /** The same without what the phrases beside it say. */
+  readonly said: number;
   /** For the author, the strongest first. */
   readonly clues: readonly string[];
   /** Something that the trade would say is missing: enough to leave a number alone, never enough to tie it. */
@@ -67,8 +69,8 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
   const isContent = (evidence.clue(['act:content'])?.strength ?? 0) >= BESIDE;
   const isPrecut = (evidence.clue(['form:fat quarter'])?.strength ?? 0) >= CERTAIN && !phrase.size;
   const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
-  // "Lay two of them on opposite corners": a part of what was counted before, which no figure fixes.
-  if (isPartOfThem(evidence)) return [];
+  // "Lay two of them on opposite corners": most likely a part of what was counted before, which no figure fixes.
+  const isPart = isPartOfThem(evidence);
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
@@ -83,10 +85,12 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
       .map(({ readings, wants, cost }): Candidate => {
         const own = weigh(wants, evidence);
         const rivals = against([...thing.wants, ...wants], thing.against ?? [], evidence);
+        const score = base.score + own.score + (thing.prior ?? 0) - rivals - cost;
         return {
           thing,
           readings,
-          score: base.score + own.score + (thing.prior ?? 0) - rivals - cost,
+          score,
+          said: score,
           get clues() {
             const all = [...base.clues, ...own.clues].sort((a, b) => b.weight - a.weight);
             // What is done with a thing tells an author less than what it is called.
@@ -94,7 +98,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
             const clues = names.length > 0 ? names : all;
             return withoutRepeats(clues.map(({ clue }) => clue.words())).slice(0, 3);
           },
-          isWeak: base.isWeak || own.isWeak,
+          isWeak: isPart || base.isWeak || own.isWeak,
         };
       });
   });

@@ -187,6 +187,8 @@ function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
   // "rows of (6)": what stands right before a number belongs to it, whatever stands before that.
   if (end <= phrase.core.start && /^[\s([]*$/.test(line.text.slice(end, phrase.core.start)))
     return PLACES.head;
+  // "(7) rows of (6)": what goes on beyond the clause belongs to the next number.
+  if (start >= phrase.core.end && start < phrase.end && end > phrase.end) return PLACES.later;
   const inSentence = start >= phrase.sentence.start && end <= phrase.sentence.end;
   if (inSentence) return start < phrase.core.start ? PLACES.sentenceBefore : PLACES.sentenceBehind;
   if (start > phrase.core.start)

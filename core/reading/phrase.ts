@@ -99,9 +99,20 @@ function joins(gap: string, behind: string): boolean {
   if (flat === CELL_BREAK) return true;
   if (flat.includes(CELL_BREAK)) return /^[^.;|]*\|\s$/.test(flat);
   return (
+    !isAnotherCut(flat, behind) &&
     COUNT_TO_SIZE.test(flat) &&
     !VERB.test(flat.replace(/\b(?:by|x) *$/i, '')) &&
     (!COMMA.test(flat) || isLast(flat, behind))
+  );
+}
+
+/** "Join the six strips, cut 64½" pieces for the sides": what is cut of them has a noun of its own. */
+function isAnotherCut(gap: string, behind: string): boolean {
+  return (
+    /,\s*cut\s*[(]?$/i.test(gap) &&
+    /^["”″]?[)\s]*(?:long |wide )?(?:pieces?|strips?|lengths?|panels?|borders?|squares?|rectangles?)\b/.test(
+      behind,
+    )
   );
 }
 

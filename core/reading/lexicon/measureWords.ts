@@ -25,14 +25,14 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:measured',
     words:
-      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=square|wide|long|deep) now|now (?:measures?|is|has|have)',
+      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=(?:square|wide|long|deep) )now|now (?:measures?|is|has|have)',
     example: 'The block «should measure» 12½" square.',
     counterexample: 'Measure the quilt through the middle.',
   },
   {
     says: 'state:checked',
     words:
-      '(?:should|must|will) (?:now |then |still |all |both |each )*(?:measure|be)|check (?:that|each|every|the|they|your)\\b[^.;,]{0,30} measures?|now measures?|(?:measures?|is|are|’s) now|(?<=square|wide|long|deep) now',
+      '(?:should|must|will) (?:now |then |still |all |both |each )*(?:measure|be)|check (?:that|each|every|the|they|your)\\b[^.;,]{0,30} measures?|now measures?|(?:measures?|is|are|’s) now|(?<=(?:square|wide|long|deep) )now',
     example: 'The block «should measure» 12½" square.',
     counterexample: 'The block measures 12" in the finished quilt.',
   },
@@ -45,7 +45,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:finished',
     words:
-      'finish(?:ed|es)(?! the| your| size of your| with)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the finished|size of (?:the )?(?:quilt|blocks?)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
+      'finish(?:ed|es)(?! the| your| size of your| with)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the finished|size of (?:the )?(?:quilt|blocks?)|measurements?(?=:? \\d)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
     example: 'The block «finishes» at 12" square.',
     counterexample: 'Finish the edge with binding.',
   },
@@ -89,14 +89,14 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'axis:both',
-    words: '(?<=["”″]|in|inch|inches|cm) ?square(?!s)|each way|both ways|diameter',
+    words: '(?<=(?:["”″]|in|inch|inches|cm) ?)square(?!s)|each way|both ways|diameter',
     example: 'The block is 12½" «square».',
     counterexample: 'Cut a square.',
   },
   {
     says: 'edge:side',
     words:
-      '(?:long |longer )?sides?(?! of (?:the|each|every|that) (?:\\w+ )?line| together| facing| triangles?| setting| up| by side)',
+      '(?:long |longer )?sides?(?! of (?:the|each|every|that) (?:\\w+ )?line| together| facing| triangles?| setting| up| (?:by|to) side)',
     example: 'Cut the «side» borders 48½" long.',
     counterexample: 'Sew right sides together.',
   },
@@ -117,7 +117,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'act:total',
     words:
-      'at least|(?:a )?total of|to total|in total|reach(?:es)?|enough(?: for| to)?|in all|(?:you|we) (?:need|want|have|will need)|lengths? of|long enough|call it',
+      'at least|(?:a )?total of|to total|in total|reach(?:es)?|enough(?: for| to)?|in all|(?:you|we) (?:need|want|have|will need)|lengths? of|long enough|call it|to get|or more|(?<=\\bstrips )to(?= \\d)',
     example: 'Join the strips «to total» 240".',
     counterexample: 'Join the strips end to end.',
   },
@@ -137,8 +137,14 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'scope:each',
     words:
-      '(?:for |in |of |to )?(?:each|every|one|a|per) (?:\\w+ )?(?:block|star|unit)(?! unit)|(?:each|every) (?:block|one) (?:has|needs|uses|takes)|lay out|arrange|(?:take|choose|gather)(?= )',
+      '(?:for |in |of |to )?(?:each|every|one|a|per) (?:\\w+ )?(?:block|star|unit)(?! unit)|(?:each|every) (?:block|one) (?:has|needs|uses|takes)',
     example: '«For each block» you need four units.',
+    counterexample: 'Make 20 blocks.',
+  },
+  {
+    says: 'scope:laid out',
+    words: 'lay out|arrange|(?:take|choose|gather)(?= )',
+    example: '«Lay out» four units.',
     counterexample: 'Make 20 blocks.',
   },
   {

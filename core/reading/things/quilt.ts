@@ -13,7 +13,7 @@ function houseThings(quilt: Quilt): Thing[] {
       quilt,
       'house',
       'backing seam',
-      [nearby(need(6, 'part:seam')), nearby(need(3, 'part:backing'))],
+      [nearby(need(6, 'part:seam')), nearby(need(3, 'part:backing', ...quilt.only('backing'), 'form:panel'))],
       [slot('side', 'house.backing seam')],
     ),
     ...thing(quilt, 'house', 'usable width', [need(6, 'part:selvage')], [slot('side', 'house.usable width')]),
@@ -43,6 +43,9 @@ function houseThings(quilt: Quilt): Thing[] {
   ];
 }
 
+/** What is measured as a whole is not told of its sides, nor of its top and bottom. */
+const WHOLE = { against: ['edge'] } as const;
+
 function sizeThings(quilt: Quilt): Thing[] {
   const { borders = [] } = quilt.pattern.entries;
   return [
@@ -56,6 +59,7 @@ function sizeThings(quilt: Quilt): Thing[] {
         slot('length', 'finished.length', want(1, 'axis:length')),
         slot('side', 'finished.diameter', want(1, 'axis:width', 'axis:both')),
       ],
+      WHOLE,
     ),
     ...thing(
       quilt,
@@ -66,6 +70,7 @@ function sizeThings(quilt: Quilt): Thing[] {
         slot('width', 'unfinished.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'unfinished.length', want(1, 'axis:length')),
       ],
+      WHOLE,
     ),
     ...(['finished', 'unfinished'] as const).flatMap((state) => {
       const figure = state === 'finished' ? 'centre.' : 'centre.unfinished-';
@@ -79,7 +84,7 @@ function sizeThings(quilt: Quilt): Thing[] {
           slot('length', `${figure}length`, want(1, 'axis:length')),
         ],
         // The centre is measured while it is sewn, before its edges are sewn into anything.
-        { prior: state === 'unfinished' ? 0.8 : 0 },
+        { ...WHOLE, prior: state === 'unfinished' ? 0.8 : 0 },
       );
     }),
     ...borders.flatMap((_, index) =>
@@ -101,6 +106,7 @@ function sizeThings(quilt: Quilt): Thing[] {
             slot('width', `${figure}width`, want(1, 'axis:width', 'axis:both')),
             slot('length', `${figure}length`, want(1, 'axis:length')),
           ],
+          WHOLE,
         );
       }),
     ),
@@ -124,7 +130,7 @@ function layoutThings(quilt: Quilt): Thing[] {
       quilt,
       'layout',
       '',
-      [want(2, 'part:block')],
+      [want(2, 'part:block'), want(1, 'scope:laid out')],
       [
         slot('count', 'layout.rows', need(5, 'form:row', 'axis:down')),
         slot('count', 'layout.diagonal-rows', need(6, 'form:diagonal row')),
