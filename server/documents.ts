@@ -10,6 +10,7 @@ import {
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Proof } from '../core/proof/proof.ts';
 import { canonicalUri, type Proofread, proofreadManuscript } from './manuscripts.ts';
+import { OpenedStates } from './openedStates.ts';
 import { turn } from './turn.ts';
 
 /** A document as it was when it was proofread, with what came of it. */
@@ -29,6 +30,7 @@ type Outcome = { readonly version: number } & (
 export class Documents {
   readonly #open = new TextDocuments(TextDocument);
   readonly #outcomes = new Map<string, Outcome>();
+  readonly #opened = new OpenedStates();
   readonly #proofread: Proofread;
   readonly #didForget = new Emitter<string>();
   readonly #didProofread = new Emitter<Proofreading>();
@@ -36,7 +38,10 @@ export class Documents {
 
   constructor(proofread: Proofread) {
     this.#proofread = proofread;
-    this.#open.onDidClose(({ document }) => this.#outcomes.delete(document.uri));
+    this.#open.onDidClose(({ document: { uri } }) => {
+      this.#outcomes.delete(uri);
+      this.#opened.forget(uri);
+    });
   }
 
   listen(connection: Connection): Disposable {
@@ -117,7 +122,8 @@ export class Documents {
     const { uri, languageId, version } = open;
     try {
       const source = open.getText();
-      const proof = proofreadManuscript(source, this.#proofread);
+      const proof = proofreadManuscript(source, this.#proofread, this.#opened.get(uri));
+      if (proof) this.#opened.note(uri, proof);
       // The open document changes under our hands with the next keystroke; its places must not.
       const document = TextDocument.create(uri, languageId, version, source);
       return { version, done: { document, proof, id: ++this.#lastId } };

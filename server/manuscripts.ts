@@ -1,14 +1,23 @@
 /** Which Markdown files the server looks at: those with a measure block. The numbers of other notes are nobody's to check. */
 import { URI } from 'vscode-uri';
+import type { Earlier } from '../core/proof/earlier/earlier.ts';
 import type { Proof } from '../core/proof/proof.ts';
+import type { Document } from '../core/proof/proofread.ts';
 
-export type Proofread = (document: { readonly source: string }) => Proof;
+export type Proofread = (document: Document) => Proof;
 
-/** @returns `undefined` for a Markdown file that is no manuscript */
-export function proofreadManuscript(source: string, proofread: Proofread): Proof | undefined {
+/**
+ * @param before earlier states of the manuscript
+ * @returns `undefined` for a Markdown file that is no manuscript
+ */
+export function proofreadManuscript(
+  source: string,
+  proofread: Proofread,
+  before: readonly Earlier[] = [],
+): Proof | undefined {
   // Most Markdown files are settled by this look; the reading decides what the fence really is.
   if (!/(?:`{3}|~{3})[ \t]*measure\b/i.test(source)) return undefined;
-  const proof = proofread({ source });
+  const proof = proofread({ source, before });
   return proof.pattern.stated ? proof : undefined;
 }
 

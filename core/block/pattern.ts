@@ -36,6 +36,8 @@ export interface Pattern {
   keyPlace(path: BlockPath): Range | undefined;
   /** The path as far as the author's own text; `undefined` when no block says it and a rule of the house holds. */
   statedPath(path: BlockPath): BlockPath | undefined;
+  /** What the author wrote at `path`, or at the nearest value around it; `undefined` where no block says it. */
+  textAt(path: BlockPath): string | undefined;
   /** The path of the innermost entry at a source offset. */
   pathAt(offset: number): BlockPath | undefined;
 }

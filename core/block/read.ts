@@ -75,6 +75,7 @@ class Reading {
       textPlace: (path) => this.#locate(path, 'textPlace'),
       keyPlace: (path) => this.#locate(path, 'keyPlace'),
       statedPath: (path) => this.#holder(path)?.block.yaml.statedPath(path),
+      textAt: (path) => this.#holder(path)?.block.yaml.textAt(path),
       pathAt: (offset) => this.#pathAt(offset),
     };
   }

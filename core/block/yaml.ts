@@ -107,6 +107,12 @@ export class YamlBlock {
     return path;
   }
 
+  /** The text of the value at `path`, or of the nearest value around it; `undefined` when the block does not say it. */
+  textAt(path: BlockPath): string | undefined {
+    const node = this.statedPath(path)?.reduce((inner, step) => this.#child(inner, step), this.#contents);
+    return isScalar(node) ? String(node.value ?? '').trim() : undefined;
+  }
+
   /** The path of the innermost entry whose key or value holds `offset`. */
   pathAt(offset: number): BlockPath {
     const path: (string | number)[] = [];

@@ -13,6 +13,8 @@ export interface CodePage {
   readonly meaning: string;
   /** A manuscript in which the program reports this finding. */
   readonly example: string;
+  /** The same manuscript earlier, for a finding that tells what changed. */
+  readonly before?: string;
   /** What to do about it. */
   readonly remedy: string;
 }
@@ -35,6 +37,16 @@ export const CODES = {
       'A length, a count or a yardage that must be at least so much is too small: the customer runs out of fabric.',
     example: `${fence('finished: 36" x 48"', 'binding: { strip: 2 1/4", grain: straight }')}\n\nCut 4 <!-- = binding.strips --> strips.`,
     remedy: 'Take the fix: it states the least amount that is enough.',
+  },
+  'stale-figure': {
+    severity: 'warning',
+    title: 'A number that was right before something changed',
+    meaning:
+      'The number agreed with its figure when the manuscript was opened, or when it was last signed off; then something ' +
+      'in the measure block changed that the figure follows from. The message names what changed.',
+    before: `${fence('finished: 36" x 48"', 'binding: { strip: 2 1/4" }')}\n\nCut 5 strips for the binding, each 2¼" wide.`,
+    example: `${fence('finished: 36" x 48"', 'binding: { strip: 2 1/2" }')}\n\nCut 5 strips for the binding, each 2¼" wide.`,
+    remedy: 'Take the fix, or take back the change if the number is right as it stands.',
   },
   'generous-figure': {
     severity: 'hint',

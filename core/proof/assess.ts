@@ -1,7 +1,6 @@
 /** One stated number against one figure: its account, the right text, and the finding if it is not right. */
 import type { Pattern } from '../block/pattern.ts';
 import { pathText } from '../block/place.ts';
-import type { FigureValue } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Edit, Finding, Fix, Range, Related } from '../findings/finding.ts';
@@ -9,9 +8,11 @@ import type { NumberText } from '../quantity/notation.ts';
 import { nounEdit } from '../quantity/nouns.ts';
 import { readNumberAt } from '../quantity/read.ts';
 import { editsTo, expectedText } from './expected.ts';
+import { inputsOf } from './inputs.ts';
 import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
 import { message, type Subject } from './messages.ts';
 import type { AccountKind } from './proof.ts';
+import type { Staleness } from './stale.ts';
 
 /** A number as it stands in the source. */
 export interface Standing extends Stated {
@@ -25,7 +26,7 @@ export interface Standing extends Stated {
 }
 
 export interface Assessment {
-  readonly kind: Extract<AccountKind, 'verified' | 'wrong' | 'short' | 'generous'>;
+  readonly kind: Extract<AccountKind, 'verified' | 'wrong' | 'stale' | 'short' | 'generous'>;
   readonly expected: string | undefined;
   readonly finding: Finding | undefined;
 }
@@ -37,6 +38,8 @@ export interface Assessing {
   readonly source: string;
   /** Numbers that show how the author writes, the nearest first; those of the text around if left out. */
   readonly habits?: () => readonly NumberText[];
+  /** What was right before something in the block changed. */
+  readonly staleness?: Staleness | undefined;
 }
 
 const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
@@ -49,7 +52,7 @@ const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
 export function assess(
   standing: Standing,
   subject: Subject,
-  { pattern, ledger, source, habits }: Assessing,
+  { pattern, ledger, source, habits, staleness }: Assessing,
 ): Assessment {
   const { figure, value } = subject;
   const verdict = judge(standing, figure, value, pattern.house);
@@ -65,14 +68,16 @@ export function assess(
   const expected = written ?? ledger.show.figure(value, figure.kind);
   const amount = amountOf(standing, figure.kind, pattern.house);
   const fixes = verdict === 'other kind' ? [] : fixesFor(standing, written, subject, source, verdict);
-  const code = CODE[verdict];
+  const change =
+    verdict === 'wrong' || verdict === 'short' ? staleness?.changeOf(standing, subject) : undefined;
+  const code = change ? 'stale-figure' : CODE[verdict];
   return {
-    kind: verdict === 'other kind' ? 'wrong' : verdict,
+    kind: change ? 'stale' : verdict === 'other kind' ? 'wrong' : verdict,
     expected,
     finding: {
       code,
       severity: CODES[code].severity,
-      message: message(verdict, subject, standing.text, expected, amount),
+      message: message(verdict, subject, standing.text, expected, change ?? amount),
       start: standing.ranges[0].start,
       end: standing.ranges.at(-1)?.end ?? standing.ranges[0].end,
       related: decidedBy(subject, pattern, ledger),
@@ -120,19 +125,4 @@ function decidedBy({ figure, size }: Subject, pattern: Pattern, ledger: Ledger):
     const range = pattern.place(path);
     return range ? [{ ...range, message: `It follows from “${pathText(path)}”.` }] : [];
   });
-}
-
-/** Every input of a figure, its own and those of the figures that it uses; the nearest first. */
-export function inputsOf(id: string, size: string, ledger: Ledger) {
-  const found = new Map<string, FigureValue['inputs'][number]>();
-  const seen = new Set<string>();
-  const queue = [id];
-  for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
-    if (seen.has(next)) continue;
-    seen.add(next);
-    const value = ledger.figure(next)?.values.get(size);
-    for (const input of value?.inputs ?? []) found.set(input.join('\u0000'), input);
-    queue.push(...(value?.uses ?? []));
-  }
-  return [...found.values()];
 }

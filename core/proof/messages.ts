@@ -17,18 +17,18 @@ export interface Subject {
 /**
  * @param text the number as the author wrote it
  * @param expected the right value in the author's style
- * @param amount the stated value as a count or in inches
+ * @param stated the stated value as a count or in inches; or what changed since it was right
  */
 export function message(
   verdict: Exclude<Verdict, 'verified'>,
   subject: Subject,
   text: string,
   expected: string,
-  amount: Rational | undefined,
+  stated: Rational | string | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
-  const why = reasons(value, amount);
+  const why = typeof stated === 'string' ? `: ${stated}` : reasons(value, stated);
   switch (verdict) {
     case 'wrong':
       return `${title} is ${expected}, not ${text}${why}.`;

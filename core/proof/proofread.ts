@@ -6,47 +6,63 @@ import type { Finding } from '../findings/finding.ts';
 import { type Manuscript, type ReadNumber, readManuscript } from '../manuscript/manuscript.ts';
 import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
+import type { Earlier } from './earlier/earlier.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
 import { selfChecks } from './selfChecks/index.ts';
+import { Staleness } from './stale.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
 import { unclearFinding } from './unclear.ts';
 
 export interface Document {
   readonly source: string;
+  /** Earlier states of the manuscript, the one first that matters most: what was right then and is not now is stale. */
+  readonly before?: readonly Earlier[];
 }
 
-export function proofread({ source }: Document): Proof {
+interface Assessed {
+  readonly account: Account;
+  readonly finding?: Finding | undefined;
+}
+
+export function proofread({ source, before = [] }: Document): Proof {
   const manuscript = readManuscript(source);
   const pattern = readPattern(manuscript.fences);
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
   // Without a block nobody has stated anything: what the house usually does contradicts no author.
   const readings = manuscript.fences.length > 0 ? tieReadings(manuscript, pattern, ledger) : NO_READINGS;
-  const { statements, findings: stated } = checkStatements(source, pattern, ledger);
+  const staleness = new Staleness(before, manuscript, pattern, ledger);
+  const { statements, findings: stated } = checkStatements(source, pattern, ledger, staleness);
   const tied = new Set([...tags.ties.keys(), ...readings.ties.keys()].map(({ written }) => written));
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
-  const tiedAccounts = manuscript.numbers.map((number): Account => {
-    const tie = tags.ties.get(number) ?? readings.ties.get(number);
-    const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript) };
-    const rivals = readings.unclear.get(number);
+  const accountOf = (number: ReadNumber, tie: Tie | undefined, rivals?: readonly Tie[]): Assessed => {
+    const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript), staleness };
     if (!tie && rivals && !isReserved(number, false)) {
       const finding = unclearFinding(number, rivals, assessing);
-      found.push(finding);
-      return { ...untied(number), kind: 'wrong', code: finding.code };
+      return { account: { ...untied(number), kind: 'wrong', code: finding.code }, finding };
     }
-    if (!tie) return untied(number);
+    if (!tie) return { account: untied(number) };
     const standing = { ...number, around: number.passage };
     const { figure, value, size } = tie;
     // Not the whole tie: its evidence is put into words only when somebody asks.
     const subject = { figure, value, size, show: ledger.show };
     const { kind, expected, finding } = assess(standing, subject, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
-    if (kind !== 'verified' && isReserved(number, isList)) return untied(number);
+    if (kind !== 'verified' && isReserved(number, isList)) return { account: untied(number) };
+    return { account: { number, kind, tie, expected, code: finding?.code, reason: undefined }, finding };
+  };
+  const tiedAccounts = manuscript.numbers.map((number): Account => {
+    const tag = tags.ties.get(number);
+    const today = accountOf(number, tag ?? readings.ties.get(number), readings.unclear.get(number));
+    // What was right as another figure before something changed states that figure still.
+    const earlier = tag || today.account.kind === 'verified' ? undefined : staleness.tieOf(number);
+    const before = earlier && accountOf(number, earlier);
+    const { account, finding } = before?.account.kind === 'stale' ? before : today;
     if (finding) found.push(finding);
-    return { number, kind, tie, expected, code: finding?.code, reason: undefined };
+    return account;
   });
   const accounts = checkedAgainstItself(manuscript, pattern, tiedAccounts, found);
   return {

@@ -12,6 +12,7 @@ import { type Assessment, assess } from './assess.ts';
 import { isExcused, noSuchFigure } from './excuse.ts';
 import type { Tie } from './proof.ts';
 import { isSame } from './sizeOf.ts';
+import type { Staleness } from './stale.ts';
 
 /** One stated value, and how it came out. */
 export interface Statement extends Range {
@@ -24,8 +25,13 @@ export interface Statements {
   readonly findings: readonly Finding[];
 }
 
-export function checkStatements(source: string, pattern: Pattern, ledger: Ledger): Statements {
-  const checking = new Checking(source, pattern, ledger);
+export function checkStatements(
+  source: string,
+  pattern: Pattern,
+  ledger: Ledger,
+  staleness?: Staleness,
+): Statements {
+  const checking = new Checking(source, pattern, ledger, staleness);
   for (const [id, stated] of Object.entries(pattern.entries.states ?? {})) checking.check(id, stated);
   return checking;
 }
@@ -36,11 +42,13 @@ class Checking implements Statements {
   readonly #source: string;
   readonly #pattern: Pattern;
   readonly #ledger: Ledger;
+  readonly #staleness: Staleness | undefined;
 
-  constructor(source: string, pattern: Pattern, ledger: Ledger) {
+  constructor(source: string, pattern: Pattern, ledger: Ledger, staleness: Staleness | undefined) {
     this.#source = source;
     this.#pattern = pattern;
     this.#ledger = ledger;
+    this.#staleness = staleness;
   }
 
   check(id: string, stated: PerSize<Quantity>): void {
@@ -81,6 +89,7 @@ class Checking implements Statements {
       pattern: this.#pattern,
       ledger: this.#ledger,
       source: this.#source,
+      staleness: this.#staleness,
     });
     return { ...range, tie, assessment: this.#inYaml(assessment, amount.text, range) };
   }

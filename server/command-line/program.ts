@@ -1,8 +1,9 @@
 /** The command line: its commands, options and help. */
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { VERSION } from '../product.ts';
+import { SHIPPED_REFERENCE } from './shippedReference.ts';
 
-const FORMATS = ['text', 'json'] as const;
+const FORMATS = ['text', 'json', 'sarif'] as const;
 
 /** @param finish is told the exit status */
 export function createProgram(finish: (status: number) => void): Command {
@@ -16,8 +17,9 @@ export function createProgram(finish: (status: number) => void): Command {
     .command('proof')
     .description('Proofread manuscripts: recompute every figure and check every number.')
     .argument('[path...]', 'files, and folders whose Markdown files are all read', ['.'])
-    .addOption(format())
+    .addOption(format(FORMATS))
     .option('--out <file>', 'write the report into this file')
+    .addOption(reference())
     .option('--fix', 'correct every mistake that has one clear fix', false)
     .option('--strict', 'also complain about numbers that no figure accounts for', false)
     .option('--quiet', 'say nothing beyond mistakes and warnings', false)
@@ -31,7 +33,7 @@ export function createProgram(finish: (status: number) => void): Command {
     .command('read')
     .description('Show every number of a manuscript with what it was read as, and why.')
     .argument('<file>', 'the manuscript')
-    .addOption(format())
+    .addOption(format(['text', 'json']))
     .action(async (file, options) => {
       const { readCommand } = await import('./readCommand.ts');
       await readCommand(file, options);
@@ -52,16 +54,29 @@ export function createProgram(finish: (status: number) => void): Command {
   return program;
 }
 
-function format(): Option {
-  return new Option('--format <format>', 'how the report is written: text or json')
+function format<Name extends (typeof FORMATS)[number]>(names: readonly Name[]): Option {
+  return new Option('--format <format>', `how the report is written: ${listed(names)}`)
     .default('text')
     .argParser((value: string) => {
-      const known = FORMATS.find((name) => name === value);
+      const known = names.find((name) => name === value);
       if (known) return known;
-      if (value === 'sarif' || value === 'html') {
-        throw new InvalidArgumentError(`This version cannot write ${value} yet; it writes text or json.`);
-      }
-      throw new InvalidArgumentError('Choose text or json.');
+      throw new InvalidArgumentError(`Choose ${listed(names)}.`);
+    });
+}
+
+function listed(names: readonly string[]): string {
+  return `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+}
+
+function reference(): Option {
+  return new Option(
+    '--reference <address>',
+    'where the pages about the findings stand on the web, for links in a sarif report',
+  )
+    .default(SHIPPED_REFERENCE, 'those that came with the program')
+    .argParser((value: string) => {
+      if (!URL.canParse(value)) throw new InvalidArgumentError('Give a whole address, such as https://….');
+      return value.endsWith('/') ? value : `${value}/`;
     });
 }
 

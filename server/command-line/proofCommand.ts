@@ -9,13 +9,16 @@ import { jsonReport } from '../../core/report/json.ts';
 import { fixAll } from '../../core/report/preferred.ts';
 import { needsWork, type Proofread, toReport } from '../../core/report/proofread.ts';
 import { textReport } from '../../core/report/text.ts';
+import { NAME, VERSION } from '../product.ts';
 import { CannotRun, reasonOf } from './cannotRun.ts';
 import { type ManuscriptFile, readManuscripts } from './manuscriptFiles.ts';
 import { safeWrite } from './safeWrite.ts';
 import { FILE_LAYOUT, Progress, terminalLayout } from './terminal.ts';
 
 export interface ProofOptions {
-  readonly format: 'text' | 'json';
+  readonly format: 'text' | 'json' | 'sarif';
+  /** Address of the folder with the pages about the findings. */
+  readonly reference: string;
   readonly out?: string;
   readonly fix: boolean;
   readonly strict: boolean;
@@ -42,7 +45,7 @@ export async function proofCommand(paths: readonly string[], options: ProofOptio
   await writeCorrections(results);
   const documents = results.map(({ file, proof }) => toReport(file.path, proof, options.strict));
   const mended = results.reduce((sum, result) => sum + result.mended, 0);
-  await write(report(documents, mended, options), options.out);
+  await write(await report(documents, mended, options), options.out);
   return needsWork(documents) ? 1 : 0;
 }
 
@@ -72,10 +75,27 @@ function corrected(file: ManuscriptFile, rounds: number): Corrected {
   return { file, source, proof, mended };
 }
 
-function report(documents: readonly Proofread[], mended: number, options: ProofOptions): string {
-  if (options.format === 'json') return `${JSON.stringify(jsonReport(documents), undefined, 2)}\n`;
-  const layout = options.out === undefined ? terminalLayout() : FILE_LAYOUT;
-  return textReport(documents, { ...layout, quiet: options.quiet, mended });
+async function report(
+  documents: readonly Proofread[],
+  mended: number,
+  { format, reference, out, quiet }: ProofOptions,
+): Promise<string> {
+  switch (format) {
+    case 'json':
+      return asJson(jsonReport(documents));
+    case 'sarif': {
+      const { sarifReport } = await import('../../core/report/sarif/log.ts');
+      return asJson(sarifReport(documents, { name: NAME, version: VERSION, reference }));
+    }
+    case 'text': {
+      const layout = out === undefined ? terminalLayout() : FILE_LAYOUT;
+      return textReport(documents, { ...layout, quiet, mended });
+    }
+  }
+}
+
+function asJson(report: unknown): string {
+  return `${JSON.stringify(report, undefined, 2)}\n`;
 }
 
 async function write(text: string, out: string | undefined): Promise<void> {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CODES, type Code } from '../../core/findings/codes.ts';
-import { proofread } from '../../core/proof/proofread.ts';
+import { proofExample } from '../../core/report/reference/findingPages.ts';
 import { summary } from '../support/pattern.ts';
 
 /** What the example of every code is answered with: the text that is underlined, and the sentence. */
@@ -12,6 +12,10 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   'short-figure': [
     '4',
     'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼".',
+  ],
+  'stale-figure': [
+    '2¼"',
+    'The width of the binding strip is 2½", not 2¼": it was right until “binding.strip” changed from 2 1/4" to 2 1/2".',
   ],
   'generous-figure': [
     '2 yd',
@@ -86,7 +90,7 @@ describe('the table of findings', () => {
   it.each(Object.keys(CODES) as Code[])(
     'shows %s with an example in which the program reports it',
     (code) => {
-      const { findings } = proofread({ source: CODES[code].example });
+      const { findings } = proofExample(CODES[code]);
       expect(findings.map((finding) => [finding.code, finding.severity])).toContainEqual([
         code,
         CODES[code].severity,
@@ -95,7 +99,7 @@ describe('the table of findings', () => {
   );
 
   it.each(Object.keys(CODES) as Code[])('shows %s without any other finding beside it', (code) => {
-    const { findings } = proofread({ source: CODES[code].example });
+    const { findings } = proofExample(CODES[code]);
     expect(new Set(findings.map((finding) => finding.code))).toEqual(new Set([code]));
   });
 
@@ -103,7 +107,7 @@ describe('the table of findings', () => {
     'answers the example of %s with its sentence at its place',
     (code) => {
       const { example } = CODES[code];
-      const { findings } = proofread({ source: example });
+      const { findings } = proofExample(CODES[code]);
       expect(findings.map((finding) => summary(finding, example))).toEqual([[code, ...SENTENCES[code]]]);
     },
   );
