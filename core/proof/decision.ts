@@ -146,6 +146,9 @@ export class Decision {
       isAlone
     )
       return true;
+    // "Lay them out in three rows": a block has rows as well.
+    if (candidate.thing.topic === 'layout' && number.value.compare(FEW) <= 0 && !this.#isOfBlocks())
+      return true;
     if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE)
       return isFabricWidth(number) || !ties.every((each) => each.number === number || each.isExact);
     return (
@@ -170,6 +173,13 @@ export class Decision {
     const amount = amountOf(number, 'count', this.#pattern.house);
     const values = distinct.filter(({ figure }) => figure.kind === 'count').map(({ value }) => value.shown);
     return values.some((a, i) => values.slice(i + 1).some((b) => amount?.equals(a.add(b))));
+  }
+
+  #isOfBlocks(): boolean {
+    const { evidence } = this.#phrase;
+    const blocks = Object.keys(this.#pattern.entries.blocks ?? {});
+    const clue = evidence.clue(['part:block', ...blocks.map((name): Concept => `name:block.${name}`)]);
+    return (clue?.strength ?? 0) >= BESIDE;
   }
 
   #settle(candidate: Candidate): Settled {

@@ -141,7 +141,8 @@ function weigh(wants: readonly Want[], evidence: Evidence): Weighed {
 function against(wants: readonly Want[], more: readonly ConceptClass[], evidence: Evidence): number {
   const wanted = new Map<ConceptClass, { concepts: Concept[]; strength: number }>();
   for (const each of more) wanted.set(each, { concepts: [], strength: 0 });
-  for (const { concepts } of wants) {
+  for (const { concepts, free } of wants) {
+    if (free) continue;
     const strength = evidence.clue(concepts)?.strength ?? 0;
     for (const concept of concepts) {
       const known = wanted.get(classOf(concept)) ?? { concepts: [], strength: 0 };
@@ -205,7 +206,9 @@ function readAmount({ sides, isGrid }: Amount, thing: Thing, isUnderstood: boole
     ...both(of('width'), of('length'), -SHAPE),
     ...both(of('length'), of('width'), TURNED - SHAPE),
     ...of('side').flatMap((slot) => both([slot], [slot], -SHAPE - 0.1)),
-    ...(isGrid ? both(of('count'), of('count'), 0) : []),
+    ...(isGrid
+      ? [...both(of('across'), of('down'), -SHAPE), ...both(of('down'), of('across'), TURNED - SHAPE)]
+      : []),
   ];
 }
 
@@ -239,7 +242,8 @@ function misfit(
   const isCount = spots.every(
     ({ number }) => number.kind === 'count' || (isGrid && number.unit === undefined),
   );
-  if (takes === 'count') return isCount && units.every((unit) => !unit) ? 0 : undefined;
+  if (takes === 'count' || takes === 'across' || takes === 'down')
+    return isCount && units.every((unit) => !unit) ? 0 : undefined;
   if (spots.some(({ number }) => number.kind === 'fraction-of' || isCountWord(number))) return undefined;
   const unit = units.find((each) => each !== undefined);
   if (takes === 'yardage') {

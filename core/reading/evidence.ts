@@ -181,14 +181,15 @@ function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
     if (start >= phrase.start && end <= phrase.end) return PLACES.core;
     return start < phrase.core.start ? PLACES.head : PLACES.sentenceBehind;
   }
-  if (start >= phrase.core.start && end <= phrase.core.end) return PLACES.core;
+  if (start < phrase.core.end && end > phrase.core.start) return PLACES.core;
   if (start >= phrase.core.end && end <= phrase.end) return PLACES.behind - far(start - phrase.core.end);
   if (end <= phrase.core.start && start >= phrase.start) return PLACES.head - far(phrase.core.start - end);
   // "rows of (6)": what stands right before a number belongs to it, whatever stands before that.
   if (end <= phrase.core.start && /^[\s([]*$/.test(line.text.slice(end, phrase.core.start)))
     return PLACES.head;
-  // "(7) rows of (6)": what goes on beyond the clause belongs to the next number.
-  if (start >= phrase.core.end && start < phrase.end && end > phrase.end) return PLACES.later;
+  if (start >= phrase.core.end && start < phrase.end && end > phrase.end)
+    // "(7) rows of (6)": what leads to the next number belongs to that.
+    return leadsToNumber(end, line) ? PLACES.later : PLACES.behind - far(start - phrase.core.end);
   const inSentence = start >= phrase.sentence.start && end <= phrase.sentence.end;
   if (inSentence) return start < phrase.core.start ? PLACES.sentenceBefore : PLACES.sentenceBehind;
   if (start > phrase.core.start)
@@ -196,6 +197,10 @@ function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
   if (end <= runInEnd(line.text)) return PLACES.runIn;
   const between = line.text.slice(end, phrase.sentence.start).split(/[.!?]\s/).length - 1;
   return Math.max(0.2, PLACES.earlier - 0.1 * Math.max(0, between - 1));
+}
+
+function leadsToNumber(end: number, { text, spots }: Line): boolean {
+  return spots.some((spot) => spot.start >= end && /^[\s([]*$/.test(text.slice(end, spot.start)));
 }
 
 /** A few words at the start of a paragraph that act as its heading: "*Inner border:* …", "2. Blocks. …". */

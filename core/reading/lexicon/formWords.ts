@@ -57,7 +57,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   {
     says: 'form:them',
     words:
-      '(?:those|these) are(?! cut)|(?<!out )of (?:them|these|those)(?! (?:strips?|squares?|units?|blocks?|rectangles?|sets?))',
+      '(?:those|these) are(?! cut)|(?<!out )of (?:them|(?:these|those)(?=[.,;:)]| (?:and|to|on|in|for|with|from|at|are|is|go|into|per)(?![\\p{L}])|$))',
     example: 'Lay two «of them» on opposite corners.',
     counterexample: 'Take 2 of these units.',
   },

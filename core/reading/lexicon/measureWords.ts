@@ -25,14 +25,14 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:measured',
     words:
-      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=(?:square|wide|long|deep) )now|now (?:measures?|is|has|have)',
+      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|ought to|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=(?:square|wide|long|deep) )now|now (?:measures?|is|has|have)',
     example: 'The block «should measure» 12½" square.',
     counterexample: 'Measure the quilt through the middle.',
   },
   {
     says: 'state:checked',
     words:
-      '(?:should|must|will) (?:now |then |still |all |both |each )*(?:measure|be)|check (?:that|each|every|the|they|your)\\b[^.;,]{0,30} measures?|now measures?|(?:measures?|is|are|’s) now|(?<=(?:square|wide|long|deep) )now',
+      '(?:should|must|will|ought to) (?:now |then |still |all |both |each )*(?:measure|be)|check (?:that|each|every|the|they|your)\\b[^.;,]{0,30} measures?|now measures?|(?:measures?|is|are|’s) now|(?<=(?:square|wide|long|deep) )now',
     example: 'The block «should measure» 12½" square.',
     counterexample: 'The block measures 12" in the finished quilt.',
   },
@@ -45,7 +45,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:finished',
     words:
-      'finish(?:ed|es)(?! the| your| size of your| with)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the finished|size of (?:the )?(?:quilt|blocks?)|measurements?(?=:? \\d)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
+      'finish(?:ed|es)(?! the| your| size of your| with| (?:quilt )?tops?)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the (?:finished|quilt(?! top))|size of (?:the )?(?:quilt|blocks?)|measurements?(?=:? \\d)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
     example: 'The block «finishes» at 12" square.',
     counterexample: 'Finish the edge with binding.',
   },
@@ -58,7 +58,8 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'axis:length',
-    words: 'long|in length|lengths?(?! of fabric| of the fabric)|down',
+    words:
+      'long|in length|lengths?(?! of fabric| of the fabric)|down(?! (?:the|to|by|on|in))|from top to bottom',
     example: 'Cut the sides 48½" «long».',
     counterexample: 'Cut strips 2" wide.',
   },
@@ -76,14 +77,15 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'axis:width',
-    words: 'wide|in width|across(?! the (?:width|fabric|full|seam))|width(?! of (?:the )?fabric)',
+    words:
+      'wide|in width|across(?! the (?:width|fabric|full|seam))|width(?! of (?:the )?fabric)|from side to side',
     example: 'Cut strips 2" «wide».',
     counterexample: 'Cut strips across the fabric.',
   },
   {
     says: 'axis:per row',
     words:
-      'rows? (?:of|with)|(?:in|to|per|for) (?:a|each|every|one|the) row|per row|each row (?:has|takes)|across(?= (?:and|by))',
+      'rows? (?:of|with)(?! (?:the|an?|its|your|their|each|every)(?![\\p{L}]))|(?:in|to|per|for) (?:a|each|every|one|the) row|per row|each row (?:has|takes)|across(?= (?:and|by))',
     example: 'Sew 7 «rows of» 6 blocks.',
     counterexample: 'Sew 7 rows.',
   },
@@ -150,7 +152,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'scope:container',
     words:
-      '(?:from|per|for|of|in) (?:each|every|one) (?:of the )?(?:fat|strip|set|pair|fabric|colou?r|print|square|quarter|half|WOF|yard|row)\\w*|(?:each|every) (?:strip|pair|set)|(?:a|one) strip (?:gives|yields)|per (?:strip|fat|row|set)',
+      '(?:from|per|for|of|in) (?:each|every|one) (?:of the )?(?:fat|strip|set|pair|fabric|colou?r|print|square|quarter|half|WOF|yard|row)\\w*|(?:each|every) (?:strip|pair|set)|(?:a|one) strip (?:gives|yields)|(?:to|from) (?:a|each|every|the|one) (?:full |whole )?strip|per (?:strip|fat|row|set)',
     example: 'Cut 4 squares «from each fat» quarter.',
     counterexample: 'Cut 4 squares from the fabric.',
   },

@@ -103,21 +103,21 @@ export const PART_WORDS: readonly LexiconRow[] = [
   {
     says: 'part:selvage',
     words:
-      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?(?=\\d\\S* (?:wide|inches wide))|of which (?:we use|you (?:can )?use)?|can be used|I (?:figure|count|reckon) on(?=[^.;]{0,30} fabric)',
+      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?(?=\\d\\S* (?:wide|inches wide))|of which (?:we use|you (?:can )?use)?|can be used|(?:I|we) (?:figure|count|reckon) on(?=[^.;]{0,30} (?:fabric|width))|of width',
     example: 'All yardage assumes 40" of «usable» width.',
     counterexample: 'Cut 5 strips by the width of fabric.',
   },
   {
     says: 'part:seam',
     words:
-      'seam(?:s|lines?)?(?: allowances?)?|on (?:each|either|both) sides? of (?:the|each|every|that|this) (?:drawn |marked |pencil(?:led)? |diagonal )?(?:line|diagonal)s?|(?:from|away from|outside|beside|beyond|off|past|above|either side of) (?:(?:the|each|every|both|your|a) )?(?:drawn |marked |sewn |sewing |stitched |inner )?(?:lines?|points?|stitching|seams?|it|corners?)|presser foot',
+      'seam(?:s|lines?)?(?: allowances?)?|on (?:each|either|both) sides? of (?:the|each|every|that|this) (?:drawn |marked |pencil(?:led)? |diagonal )?(?:line|diagonal)s?|(?:from|away from|outside|beside|beyond|off|past|above|either side of)(?! corner to) (?:(?:the|each|every|both|your|a) )?(?:drawn |marked |sewn |sewing |stitched |inner )?(?:lines?|points?|stitching|seams?|it|corners?)|presser foot|to the left and (?:to the )?right of',
     example: 'Sew with a ¼" «seam allowance».',
     counterexample: 'Sew ten strips together.',
   },
   {
     says: 'part:joining',
     words:
-      '(?:extra|more|allow\\w*)? ?(?:for|to) (?:the )?(?:corners? and|joins?|joining|mitred? corners|mitering|mitring|overlap|closing|finishing the ends)|for corners',
+      '(?:extra|more|allow\\w*)? ?(?:for|to) (?:the )?(?:corners?,? and|(?:\\p{L}+ )?joins?|joining|mitred? corners|mitering|mitring|overlap|closing|finishing the ends)|for corners',
     example: 'Add 12" «for joining».',
     counterexample: 'Join the strips.',
   },

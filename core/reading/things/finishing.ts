@@ -19,7 +19,7 @@ function bindingThings(quilt: Quilt): Thing[] {
       [need(4, ...called), from, want(3, 'form:strip')],
       [
         slot('count', 'binding.strips'),
-        slot('width', 'binding.strip', want(1, 'axis:width')),
+        slot('width', 'binding.strip', want(1, 'axis:width', 'axis:depth')),
         slot('length', 'house.usable width'),
       ],
     ),

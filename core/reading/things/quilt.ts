@@ -1,6 +1,18 @@
 /** The quilt as a whole: its sizes at every stage, its rows, and the rules of the house. */
 import type { Concept } from '../concept.ts';
-import { MEASURED, nearby, need, type Quilt, slot, type Thing, thing, UNFINISHED, want } from './thing.ts';
+import {
+  bonus,
+  MEASURED,
+  mustSay,
+  nearby,
+  need,
+  type Quilt,
+  slot,
+  type Thing,
+  thing,
+  UNFINISHED,
+  want,
+} from './thing.ts';
 
 export function quiltThings(quilt: Quilt): Thing[] {
   return [...houseThings(quilt), ...sizeThings(quilt), ...layoutThings(quilt)];
@@ -130,13 +142,21 @@ function layoutThings(quilt: Quilt): Thing[] {
       quilt,
       'layout',
       '',
-      [want(2, 'part:block'), want(1, 'scope:laid out')],
+      [bonus(2, 'part:block'), bonus(1, 'scope:laid out')],
       [
         slot('count', 'layout.rows', need(5, 'form:row', 'axis:down')),
         slot('count', 'layout.diagonal-rows', need(6, 'form:diagonal row')),
         slot('count', 'layout.columns', need(5, 'axis:per row', 'axis:width')),
         slot('count', 'layout.blocks', want(3, 'part:block'), want(2, 'scope:total')),
+        slot('count', 'layout.between', mustSay(3, 'between')),
       ],
+    ),
+    ...thing(
+      quilt,
+      'layout',
+      'grid',
+      [need(5, 'part:block', 'form:row', 'scope:laid out'), bonus(1, 'scope:laid out')],
+      [slot('across', 'layout.columns'), slot('down', 'layout.rows')],
     ),
   ];
 }

@@ -14,13 +14,15 @@ export interface Want {
   readonly needed?: boolean;
   /** Whether a sentence before will not do. */
   readonly nearby?: boolean;
+  /** Whether nothing else of the class speaks against the thing. */
+  readonly free?: boolean;
 }
 
 export interface Slot {
   /** Its figure. */
   readonly figure: string;
-  /** `side`: any one measure of the thing, or either of two equal ones. */
-  readonly takes: 'count' | 'width' | 'length' | 'side' | 'yardage';
+  /** `side`: any one measure of the thing, or either of two equal ones; `across` and `down`: the counts of a grid. */
+  readonly takes: 'count' | 'across' | 'down' | 'width' | 'length' | 'side' | 'yardage';
   readonly wants: readonly Want[];
 }
 
@@ -55,6 +57,11 @@ export const UNFINISHED = [
 
 export function want(weight: number, ...concepts: Concept[]): Want {
   return { concepts, weight };
+}
+
+/** What speaks for the thing where it is said, while nothing else that is said speaks against it. */
+export function bonus(weight: number, ...concepts: Concept[]): Want {
+  return { concepts, weight, free: true };
 }
 
 export function need(weight: number, ...concepts: Concept[]): Want {
