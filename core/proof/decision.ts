@@ -138,6 +138,9 @@ export class Decision {
     const figure = ties.find((each) => each.number === number)?.tie.figure.id;
     if (isLooseWord(number, evidence)) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
+    // "From each fat quarter, cut:" so many of each one, which few figures count.
+    if (isCount && strength('scope:container') >= FROM_EACH && !/per-(?:strip|set)$/.test(figure ?? ''))
+      return true;
     if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
       return !(figure?.endsWith('.each') && strength('scope:each') >= BESIDE && candidate.said >= CLEAR);
     if (
@@ -149,6 +152,7 @@ export class Decision {
     // "Lay them out in three rows": a block has rows as well.
     if (candidate.thing.topic === 'layout' && number.value.compare(FEW) <= 0 && !this.#isOfBlocks())
       return true;
+    if (candidate.thing.topic === 'layout' && this.#makesAllBlocks(number)) return true;
     if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE)
       return isFabricWidth(number) || !ties.every((each) => each.number === number || each.isExact);
     return (
@@ -173,6 +177,16 @@ export class Decision {
     const amount = amountOf(number, 'count', this.#pattern.house);
     const values = distinct.filter(({ figure }) => figure.kind === 'count').map(({ value }) => value.shown);
     return values.some((a, i) => values.slice(i + 1).some((b) => amount?.equals(a.add(b))));
+  }
+
+  /** "3 columns of 10" are thirty blocks as well, sewn together in another order. */
+  #makesAllBlocks({ value, written, passage }: ReadNumber): boolean {
+    const all = [...(this.#ledger.figure('layout.blocks')?.values.values() ?? [])];
+    return passage.numbers.some(
+      (other) =>
+        Math.abs(other.written.start - written.start) < NEARBY &&
+        all.some(({ shown }) => shown.equals(value.mul(other.value))),
+    );
   }
 
   #isOfBlocks(): boolean {
@@ -234,7 +248,7 @@ function isPassing({ figure }: Tie, { candidate }: Settled): boolean {
 /** Whole inches or centimetres in which fabric is sold, whatever the pattern counts on. Common practice. */
 function isFabricWidth({ value, unit }: ReadNumber): boolean {
   if (value.d !== 1n) return false;
-  const [least, most] = unit === 'cm' ? [100, 115] : [40, 45];
+  const [least, most] = unit === 'cm' ? [90, 115] : [36, 45];
   return value.compare(least) >= 0 && value.compare(most) <= 0;
 }
 
@@ -253,6 +267,10 @@ function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): 
 }
 
 const MOST_LOOSE = 5;
+/** So far apart, in characters, stand the counts of rows and of what is in a row. */
+const NEARBY = 30;
+/** In the clause itself, or in the line above a list. */
+const FROM_EACH = 0.6;
 /** So few may be a part of what is counted, in a step or a row. */
 const FEW = 4;
 /** What is told in so few words even of small numbers. */

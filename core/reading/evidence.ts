@@ -50,7 +50,7 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
     if (!known || known.strength < strength) clues.set(mention.says, { says: mention.says, strength, words });
   };
   for (const mention of vocabulary.mentions(line.text)) {
-    if (isOwnNumber(mention, line)) continue;
+    if (isOwnNumber(mention, line) || (mention.says === 'part:seam' && !mayBeSeam(phrase))) continue;
     const strength = nearness(mention, phrase, line);
     add(
       mention,
@@ -58,6 +58,8 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
       () => `“${mention.text}” ${strength >= PLACES.head - FARTHEST ? 'beside it' : 'near it'}`,
     );
   }
+  const implied = impliedForm(phrase);
+  if (implied) add({ says: implied, start: 0, end: 0, text: '' }, IMPLIED, () => 'its two sides');
   for (const { where, text, strength } of layers)
     for (const mention of vocabulary.mentions(text))
       add(mention, strength, () => saidIn(where, text, mention.text));
@@ -71,6 +73,28 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
     vocabulary,
     hasUnits(line, phrase),
   );
+}
+
+/** So sure is the form that two sides tell. */
+const IMPLIED = 0.5;
+
+/** What is as wide as it is long is a square, said or not. */
+function impliedForm({ size }: Phrase): Concept | undefined {
+  const [a, b] = size?.sides ?? [];
+  if (!a || !b || size?.isGrid) return undefined;
+  const isAlike = a.spots.every(({ number }, index) => b.spots[index]?.number.value.equals(number.value));
+  return isAlike ? 'form:square' : 'form:rectangle';
+}
+
+/** Strips are joined with diagonal seams: of nothing larger is a seam the measure. */
+function mayBeSeam({ count, size }: Phrase): boolean {
+  const sides = size?.sides ?? [];
+  const isSmall = sides.every(({ spots }) =>
+    spots.every(
+      ({ number: { value, unit } }) => value.compare(unit === 'mm' ? 40 : unit === 'cm' ? 4 : 2) < 0,
+    ),
+  );
+  return count === undefined && sides.length === 1 && isSmall;
 }
 
 /** The 1 of "1 yard" is no mention of the fabric 1. */

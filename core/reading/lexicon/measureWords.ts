@@ -105,7 +105,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'edge:top',
     words:
-      'top (?:and|\\/|&|or) (?:the )?bottom|tops? and bottoms?|(?<!from |both |at the |of the |together at the )(?:two |short |the )?ends(?! (?:of (?!the quilt)|together|meet|even|to|in|under|at|on))|short (?:ones|sides|borders)',
+      'top (?:and|\\/|&|or) (?:the )?bottom|tops? and bottoms?|(?<!from |both |at the |of the |together at the )(?:two |short |the )?ends(?! (?:up|of (?!the quilt)|together|meet|even|to|in|under|at|on))|short (?:ones|sides|borders)',
     example: 'Cut the «top and bottom» borders 40½" long.',
     counterexample: 'Sew the top on.',
   },
@@ -152,7 +152,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'scope:container',
     words:
-      '(?:from|per|for|of|in) (?:each|every|one) (?:of the )?(?:fat|strip|set|pair|fabric|colou?r|print|square|quarter|half|WOF|yard|row)\\w*|(?:each|every) (?:strip|pair|set)|(?:a|one) strip (?:gives|yields)|(?:to|from) (?:a|each|every|the|one) (?:full |whole )?strip|per (?:strip|fat|row|set)',
+      '(?:from|per|for|of|in) (?:each|every|one) (?:of (?:the |your |these )?(?:\\S+ )?)?(?:fat|strip|set|pair|fabric|colou?r|print|square|quarter|half|WOF|yard|row)\\w*|(?:each|every) (?:strip|pair|set)|(?:a|one) strip (?:gives|yields)|(?:to|from) (?:a|each|every|the|one) (?:full |whole )?strip|per (?:strip|fat|row|set)',
     example: 'Cut 4 squares «from each fat» quarter.',
     counterexample: 'Cut 4 squares from the fabric.',
   },

@@ -1,5 +1,5 @@
 /** Fabric to buy. */
-import { bonus, mustSay, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { bonus, mustSay, nearby, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
 
 export function fabricThings(quilt: Quilt): Thing[] {
   return Object.keys(quilt.pattern.entries.fabrics ?? {}).flatMap((label) => {
@@ -11,8 +11,16 @@ export function fabricThings(quilt: Quilt): Thing[] {
         slot('count', `fabric.${label}.fat-eighths`, mustSay(3, 'fat', 'eighth')),
         slot('count', `fabric.${label}.strips`, want(2, 'form:strip')),
         slot('count', `fabric.${label}.squares`, want(2, 'form:square')),
-        slot('side', `fabric.${label}.cut-length`, need(2, 'act:total', 'form:strip', 'form:yardage')),
       ]),
+      ...thing(
+        quilt,
+        `fabric.${label}`,
+        'cut',
+        [...wants, nearby(need(2, 'form:strip', 'state:cut'))],
+        [slot('side', `fabric.${label}.cut-length`)],
+        // Seldom told; the yardage is what is bought.
+        { prior: -2 },
+      ),
     ];
   });
 }
