@@ -9,9 +9,10 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Proof } from '../core/proof/proof.ts';
+import type { Use } from '../core/proof/uses.ts';
 import { canonicalUri, type Proofread, proofreadManuscript } from './manuscripts.ts';
 import { OpenedStates } from './openedStates.ts';
-import { turn } from './turn.ts';
+import { throwIfCancelled, turn } from './turn.ts';
 
 /** A document as it was when it was proofread, with what came of it. */
 export interface Proofreading {
@@ -27,20 +28,29 @@ type Outcome = { readonly version: number } & (
   | { readonly failure: unknown }
 );
 
+/** @param uri of the document, as the client spells it */
+export type FetchUse = (uri: string, source: string) => Promise<Use>;
+
 export class Documents {
   readonly #open = new TextDocuments(TextDocument);
   readonly #outcomes = new Map<string, Outcome>();
   readonly #opened = new OpenedStates();
   readonly #proofread: Proofread;
+  readonly #fetch: FetchUse;
+  /** How often each document was forgotten: what was fetched before that is old. */
+  readonly #forgotten = new Map<string, number>();
   readonly #didForget = new Emitter<string>();
   readonly #didProofread = new Emitter<Proofreading>();
   #lastId = 0;
 
-  constructor(proofread: Proofread) {
+  /** @param fetch finds what a text uses, before it is proofread */
+  constructor(proofread: Proofread, fetch: FetchUse) {
     this.#proofread = proofread;
+    this.#fetch = fetch;
     this.#open.onDidClose(({ document: { uri } }) => {
       this.#outcomes.delete(uri);
       this.#opened.forget(uri);
+      this.#forgotten.delete(uri);
     });
   }
 
@@ -92,16 +102,21 @@ export class Documents {
    */
   async proofreading(uri: string, token: CancellationToken): Promise<Proofreading | undefined> {
     if (!this.#current(uri)) await turn(token);
-    const document = this.#open.get(uri);
-    if (!document) return undefined;
-    const outcome = this.#current(uri) ?? this.#compute(document);
-    if ('failure' in outcome) throw outcome.failure;
-    return outcome.done;
+    for (;;) {
+      const document = this.#open.get(uri);
+      if (!document) return undefined;
+      const outcome = this.#current(uri) ?? (await this.#compute(document));
+      throwIfCancelled(token);
+      if (!outcome) continue;
+      if ('failure' in outcome) throw outcome.failure;
+      return outcome.done;
+    }
   }
 
   /** The next request proofreads the text again, although it did not change. */
   forget(uri: string): void {
     this.#outcomes.delete(uri);
+    this.#forgotten.set(uri, (this.#forgotten.get(uri) ?? 0) + 1);
     this.#didForget.fire(uri);
   }
 
@@ -110,19 +125,27 @@ export class Documents {
     return outcome?.version === this.#open.get(uri)?.version ? outcome : undefined;
   }
 
-  #compute(document: TextDocument): Outcome {
-    const outcome = this.#attempt(document);
-    this.#outcomes.set(document.uri, outcome);
+  /** @returns `undefined` when the text, or something that it uses, changed in the meantime */
+  async #compute(document: TextDocument): Promise<Outcome | undefined> {
+    const { uri, version } = document;
+    const forgotten = this.#forgotten.get(uri);
+    const use = await this.#fetch(uri, document.getText());
+    const isOld = document.version !== version || this.#open.get(uri) !== document;
+    if (isOld || this.#forgotten.get(uri) !== forgotten) return undefined;
+    const known = this.#current(uri);
+    if (known) return known;
+    const outcome = this.#attempt(document, use);
+    this.#outcomes.set(uri, outcome);
     if ('done' in outcome) this.#didProofread.fire(outcome.done);
     return outcome;
   }
 
   /** A failure is kept as well: the same text would only fail again. */
-  #attempt(open: TextDocument): Outcome {
+  #attempt(open: TextDocument, use: Use): Outcome {
     const { uri, languageId, version } = open;
     try {
       const source = open.getText();
-      const proof = proofreadManuscript(source, this.#proofread, this.#opened.get(uri));
+      const proof = proofreadManuscript(source, this.#proofread, { use, before: this.#opened.get(uri) });
       if (proof) this.#opened.note(uri, proof);
       // The open document changes under our hands with the next keystroke; its places must not.
       const document = TextDocument.create(uri, languageId, version, source);

@@ -12,7 +12,9 @@ import { FEATURES } from './features/features.ts';
 import { guarded } from './guard.ts';
 import type { Proofread } from './manuscripts.ts';
 import { SettingsStore } from './settings.ts';
-import type { WorkspaceFiles } from './workspace.ts';
+import type { WorkspaceFiles } from './workspace/files.ts';
+import { type Ground, layGround, openRoom } from './workspace/room.ts';
+import { FILE_OPERATIONS } from './workspace/watching.ts';
 
 export interface Host {
   readonly name: string;
@@ -23,7 +25,12 @@ export interface Host {
 
 /** Serves one client until the connection ends. */
 export function serve(connection: Connection, host: Host): void {
-  const documents = new Documents(host.proofread);
+  let ground: Ground | undefined;
+  const documents = new Documents(host.proofread, async (uri, source) => {
+    if (!ground) throw new TypeError('a document was opened before the client introduced itself');
+    return ground.fetch(uri, source);
+  });
+  const didInitialize = new Emitter<void>();
   const didShutdown = new Emitter<void>();
   let settings: SettingsStore | undefined;
 
@@ -31,19 +38,32 @@ export function serve(connection: Connection, host: Host): void {
     const client = clientAbilities(params);
     settings = new SettingsStore(connection, client);
     const { proofread, files } = host;
-    const onShutdown = didShutdown.event;
-    const context: Context = { connection, documents, settings, client, proofread, files, onShutdown };
+    ground = layGround(documents, { connection, client, params, proofread, files });
+    const [onInitialized, onShutdown] = [didInitialize.event, didShutdown.event];
+    const base = { connection, documents, settings, client, onInitialized, onShutdown };
+    const room = ground.workspace && openRoom(base, ground.workspace);
+    const context: Context = { ...base, room };
     for (const feature of FEATURES) feature.register(context);
     return {
       capabilities: {
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
-        ...(client.workspaceFolderChanges ? { workspace: { workspaceFolders: { supported: true } } } : {}),
+        workspace: {
+          ...(client.workspaceFolderChanges
+            ? { workspaceFolders: { supported: true, changeNotifications: true } }
+            : {}),
+          ...(room ? FILE_OPERATIONS : {}),
+        },
         ...Object.assign({}, ...FEATURES.map((feature): ServerCapabilities => feature.capabilities(context))),
       },
       serverInfo: { name: host.name, version: host.version },
     };
   });
-  connection.onInitialized(() => guarded(connection, 'The start', undefined, async () => settings?.start()));
+  connection.onInitialized(() =>
+    guarded(connection, 'The start', undefined, async () => {
+      didInitialize.fire();
+      await settings?.start();
+    }),
+  );
 
   connection.onShutdown(() => didShutdown.fire());
 

@@ -32,6 +32,20 @@ export interface CoverageInWords {
   readonly sentence: string;
 }
 
+/** Client to server, without parameters: how the whole line stands. Answered with `WorkspaceStatus`. */
+export const WORKSPACE_STATUS_REQUEST = 'measureTwice/workspaceStatus';
+
+export interface WorkspaceStatus {
+  /** Files of the workspace that have a measure block. */
+  readonly manuscripts: number;
+  /** How many of them have a finding of severity error or warning. */
+  readonly needWork: number;
+  /** Of all manuscripts together. */
+  readonly coverage: CoverageInWords;
+  /** Everything in full sentences. */
+  readonly sentence: string;
+}
+
 /**
  * Commands that the server carries out (`workspace/executeCommand`).
  * `proofreadFile` takes the URI of an open manuscript; `proofreadWorkspace` takes nothing.

@@ -120,17 +120,26 @@ export function* checkWidths(entries: Entries, house: House): Generator<Objectio
 /** No binding is narrower: an eighth of an inch (own choice). */
 const NARROWEST = rational(1, 8);
 
-/** A strip that its two seams take up binds nothing. */
+/** A binding needs a strip, its own or that of the house; and one that its two seams take up binds nothing. */
 export function* checkStrips(
   { binding }: Entries,
   sizes: readonly Size[],
   house: House,
+  broken: Broken,
 ): Generator<Objection, void> {
+  const strips = binding?.strip;
+  const own = ['binding', 'strip'];
+  if (binding && !strips && !broken.at(own)) {
+    const message =
+      '“strip” is missing. Write a length, for example 2 1/4", here or as “binding strip” under “house”.';
+    yield { code: 'missing-entry', message, path: own, atKey: false, breaks: [own] };
+  }
+  if (!strips) return;
   const least = max(house.seam.mul(2n), NARROWEST);
-  for (const size of binding?.strip.form === 'same' ? sizes.slice(0, 1) : sizes) {
-    const strip = binding?.strip.at(size)?.inches;
-    if (!binding || !strip || strip.compare(least) > 0) continue;
-    const path = ['binding', 'strip', ...binding.strip.pathAt(size)];
+  for (const size of strips.form === 'same' ? sizes.slice(0, 1) : sizes) {
+    const strip = strips.at(size)?.inches;
+    if (!strip || strip.compare(least) > 0) continue;
+    const path = [...own, ...strips.pathAt(size)];
     const message = 'This strip is so narrow that its two seam allowances take it up.';
     yield { code: 'bad-value', message, path, atKey: false, breaks: [path] };
   }

@@ -14,6 +14,8 @@ export interface House {
   readonly 'generous over': Rational;
   readonly join: 'diagonal' | 'straight';
   readonly 'joining allowance': Rational;
+  /** `undefined` where each binding must say how wide its strip is. */
+  readonly 'binding strip': Rational | undefined;
   readonly overhang: Rational;
   readonly 'backing seam': Rational;
   readonly 'bias square by': 'yield' | 'area';
@@ -25,6 +27,7 @@ type LengthRule = {
 
 /** The same rules as the block states them: all may be left out. */
 export type HouseEntries = { readonly [Rule in LengthRule]?: Length | undefined } & {
+  readonly 'binding strip'?: Length | undefined;
   readonly join?: House['join'] | undefined;
   readonly 'bias square by'?: House['bias square by'] | undefined;
 };
@@ -75,6 +78,7 @@ export function completeHouse(entries: HouseEntries): House {
   return {
     system,
     ...lengths,
+    'binding strip': entries['binding strip']?.inches,
     join: entries.join ?? 'diagonal',
     'bias square by': entries['bias square by'] ?? 'yield',
   };

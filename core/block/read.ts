@@ -8,7 +8,10 @@ import type { Entry } from './entry.ts';
 import { completeHouse, type House, TELLING } from './house.ts';
 import type { Entries, EntryKey, Pattern } from './pattern.ts';
 import type { BlockPath } from './place.ts';
+import { Taken } from './taken.ts';
+import { follow, problemOf, TAKEN, type Take, takeNothing } from './used.ts';
 import { type Complaint, validate } from './validate.ts';
+import { PerSize } from './values/perSize.ts';
 import { nearest, suggestion } from './words.ts';
 import { type Plain, YamlBlock } from './yaml.ts';
 
@@ -18,8 +21,9 @@ export interface FenceText extends Range {
   toSource(offset: number): number;
 }
 
-export function readPattern(fences: readonly FenceText[]): Pattern {
-  return new Reading(fences).pattern();
+/** @param take finds the manuscript that `use` names */
+export function readPattern(fences: readonly FenceText[], take: Take = takeNothing): Pattern {
+  return new Reading(fences).pattern(take);
 }
 
 /** A name or item of the pattern, and the block that it stands in. */
@@ -27,6 +31,9 @@ interface Held {
   readonly block: Block;
   readonly path: BlockPath;
 }
+
+/** What is wrong with a value that is taken is told where it is taken. */
+const AT_USE = { path: ['use'], atKey: false } as const;
 
 interface Block {
   readonly fence: FenceText;
@@ -42,13 +49,18 @@ class Reading {
   /** Which block holds an entry, by its key, or by key and name for entries of the form `many`. */
   readonly #held = new Map<string, Held>();
   readonly #broken = new Broken();
+  #taken = new Taken(undefined, () => true);
+  /** Whether the binding has its strip from the house. */
+  #stripOfHouse = false;
 
   constructor(fences: readonly FenceText[]) {
     this.#blocks = fences.map((fence) => ({ fence, yaml: new YamlBlock(fence.value), garbled: new Set() }));
   }
 
-  pattern(): Pattern {
+  pattern(take: Take): Pattern {
     for (const block of this.#blocks) this.#readBlock(block);
+    this.#takeFrom(take);
+    this.#fillStrip();
     const entries = this.#values as Entries;
     const names = entries.sizes && entries.sizes.length > 0 ? entries.sizes : [''];
     const sizes = names.map((name, index) => ({ name, index }));
@@ -57,11 +69,14 @@ class Reading {
       ...checkSizes(entries, sizes, this.#broken),
       ...checkFabrics(entries, this.#broken),
       ...checkWidths(entries, house),
-      ...checkStrips(entries, sizes, house),
+      ...checkStrips(entries, sizes, house, this.#broken),
     ];
     for (const { breaks, ...complaint } of objections) {
-      const block = this.#holder(complaint.path)?.block;
-      if (block) this.#complain(block, complaint);
+      const path = this.#source(complaint.path);
+      const isTaken = this.#taken.statedPath(path) !== undefined;
+      const block = this.#holder(isTaken ? ['use'] : path)?.block;
+      const isKnown = isTaken && this.#broken.at(path);
+      if (block && !isKnown) this.#complain(block, { ...complaint, ...(isTaken ? AT_USE : { path }) });
       for (const path of breaks) this.#broken.add(path);
     }
     return {
@@ -74,17 +89,60 @@ class Reading {
       place: (path) => this.#locate(path, 'place'),
       textPlace: (path) => this.#locate(path, 'textPlace'),
       keyPlace: (path) => this.#locate(path, 'keyPlace'),
-      statedPath: (path) => this.#holder(path)?.block.yaml.statedPath(path),
-      textAt: (path) => this.#holder(path)?.block.yaml.textAt(path),
+      statedPath: (path) => this.#statedPath(this.#source(path)),
+      origin: (path) => this.#taken.origin(this.#source(path)),
+      textAt: (path) => this.#textAt(this.#source(path)),
       pathAt: (offset) => this.#pathAt(offset),
     };
+  }
+
+  /** The house rules and fabrics of the manuscript that this one uses, below its own. */
+  #takeFrom(take: Take): void {
+    const path = this.#values.use as string | undefined;
+    const used = path === undefined ? undefined : follow(path, take);
+    const isOwn = (place: BlockPath) => this.#holder(place)?.block.yaml.statedPath(place) !== undefined;
+    this.#taken = new Taken(used && !('code' in used) ? used : undefined, isOwn);
+    const problem = used && path !== undefined && ('code' in used ? used : problemOf(used, path, isOwn));
+    const block = this.#holder(['use'])?.block;
+    if (problem && block) this.#complain(block, { ...problem, ...AT_USE });
+    const isLost =
+      (used !== undefined && !('pattern' in used) && !('circle' in used)) || this.#broken.at(['use']);
+    for (const entry of TAKEN) {
+      const merged = this.#taken.beside(entry, this.#values) ?? (isLost ? {} : undefined);
+      if (merged) this.#values[entry] = merged;
+    }
+    this.#taken.spoil(this.#broken, isLost);
+  }
+
+  /** A binding that does not say how wide its strip is has the strip of the house. */
+  #fillStrip(): void {
+    const { binding, house } = this.#values as Entries;
+    if (!binding || binding.strip || this.#broken.at(['binding', 'strip'])) return;
+    const strip = house?.['binding strip'];
+    this.#stripOfHouse = strip !== undefined;
+    if (strip) this.#values.binding = { ...binding, strip: PerSize.same(strip) };
+    else if (this.#broken.at(['house', 'binding strip'])) this.#broken.add(['binding', 'strip']);
+  }
+
+  /** Where a value really stands. */
+  #source(path: BlockPath): BlockPath {
+    const isStrip = this.#stripOfHouse && path[0] === 'binding' && path[1] === 'strip';
+    return isStrip ? ['house', 'binding strip'] : path;
+  }
+
+  #statedPath(path: BlockPath): BlockPath | undefined {
+    return this.#taken.statedPath(path) ?? this.#holder(path)?.block.yaml.statedPath(path);
+  }
+
+  #textAt(path: BlockPath): string | undefined {
+    return this.#taken.textAt(path) ?? this.#holder(path)?.block.yaml.textAt(path);
   }
 
   /** Whether the house is metric is unknown while the rule that tells it cannot be read; so is then all of it. */
   #house(entries: Entries): House {
     const stated = entries.house ?? {};
     const telling = TELLING.find((rule) => stated[rule] ?? this.#broken.at(['house', rule]));
-    if (telling && !stated[telling]) this.#broken.add(['house']);
+    if (telling && !stated[telling]) this.#broken.addConsequence(['house']);
     return completeHouse(stated);
   }
 
@@ -212,7 +270,11 @@ class Reading {
     return this.#held.get(`${key}.${name}`) ?? this.#held.get(String(key));
   }
 
-  #locate(path: BlockPath, what: 'place' | 'textPlace' | 'keyPlace'): Range | undefined {
+  #locate(place: BlockPath, what: 'place' | 'textPlace' | 'keyPlace'): Range | undefined {
+    const source = this.#source(place);
+    if (this.#taken.statedPath(source))
+      return what === 'textPlace' ? undefined : this.#locate(['use'], 'place');
+    const path = source;
     const block = this.#holder(path)?.block;
     const range = block?.yaml[what](path);
     return block && range ? sourceRange(block, range) : undefined;

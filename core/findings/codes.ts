@@ -13,6 +13,8 @@ export interface CodePage {
   readonly meaning: string;
   /** A manuscript in which the program reports this finding. */
   readonly example: string;
+  /** The files that stand in its folder, by their names, where it uses one. */
+  readonly beside?: Readonly<Record<string, string>>;
   /** The same manuscript earlier, for a finding that tells what changed. */
   readonly before?: string;
   /** What to do about it. */
@@ -169,6 +171,58 @@ export const CODES = {
       'binding: { from: B, strip: 2 1/4", grain: straight }',
     ),
     remedy: 'Correct the label, or add the fabric.',
+  },
+  'use-missing': {
+    severity: 'error',
+    title: 'The manuscript under `use` is not there',
+    meaning:
+      'No file stands where the path leads. What follows from house rules and fabrics that this manuscript does not say itself is not checked.',
+    example: fence('use: house.md', 'finished: 36" x 48"'),
+    beside: {},
+    remedy: 'Correct the path, which begins at the folder of this manuscript, or put the file there.',
+  },
+  'use-outside': {
+    severity: 'error',
+    title: 'The path under `use` leads out of the workspace',
+    meaning:
+      'Only files inside the workspace are read: the folders that are open in the editor, or in the terminal the folder around the manuscript that holds `.git`. Addresses, paths from the top folder of the disk and links that lead elsewhere are refused.',
+    example: fence('use: /house.md', 'finished: 36" x 48"'),
+    beside: {},
+    remedy: 'Put the file into the workspace and write the path to it from the folder of this manuscript.',
+  },
+  'use-circle': {
+    severity: 'error',
+    title: 'Manuscripts use each other in a circle',
+    meaning:
+      'A manuscript uses itself, directly or by way of others, so nobody can tell whose rules come first.',
+    example: fence('use: house.md', 'finished: 36" x 48"'),
+    beside: { 'house.md': fence('use: line.md', 'house: { seam: 1/4" }'), 'line.md': fence('use: house.md') },
+    remedy: 'Take `use` out of one of the files that the message names.',
+  },
+  'use-unreadable': {
+    severity: 'error',
+    title: 'The manuscript under `use` cannot be read in full',
+    meaning:
+      'It is no text, or its house rules or fabrics hold a mistake. What follows from the part that cannot be read is not checked.',
+    example: fence('use: house.md', 'finished: 36" x 48"'),
+    beside: { 'house.md': fence('house: { seam: 1/4 }') },
+    remedy: 'Open the file that is named, and mend what is reported there.',
+  },
+  'use-unreachable': {
+    severity: 'warning',
+    title: 'The manuscript under `use` cannot be reached',
+    meaning:
+      'The text is not saved in a folder yet, or the program runs where it cannot read files, as in a browser. What follows from the rules of the other manuscript is not checked.',
+    example: fence('use: house.md', 'finished: 36" x 48"'),
+    remedy: 'Save the text in a folder of the workspace.',
+  },
+  'use-empty': {
+    severity: 'warning',
+    title: 'The manuscript under `use` has nothing to give',
+    meaning: 'It has no measure block, or neither house rules nor fabrics in it.',
+    example: fence('use: house.md', 'finished: 36" x 48"'),
+    beside: { 'house.md': 'Our house sews with ¼" seams.' },
+    remedy: 'Give that file a measure block with `house` or `fabrics`, or take `use` out of this one.',
   },
   'too-wide': {
     severity: 'error',
@@ -327,6 +381,14 @@ export const CODES = {
       'Binding, backing, batting or yardage does not suffice for what the manuscript itself says of the quilt or cuts from the fabric.',
     example: 'Finished quilt: 60" × 72"\n\nBacking: 58" × 80"',
     remedy: 'State enough, or correct the size that it must reach; both places are shown.',
+  },
+  gap: {
+    severity: 'warning',
+    title: 'Something is still to be written',
+    meaning:
+      'A size was added, and what stands here could not be computed: a value that the author decides, or a sentence that speaks of each size. The mark would go into print.',
+    example: `${fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48", throw: … }')}`,
+    remedy: 'Write what belongs there, and take the mark away.',
   },
 } as const satisfies Record<string, CodePage>;
 

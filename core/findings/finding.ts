@@ -26,6 +26,8 @@ export interface Fix {
 /** Another place that the finding is about: the first of two equal entries, the input behind a figure. */
 export interface Related extends Range {
   readonly message: string;
+  /** The very place, where it is in another file; the range is then where this file names that one. */
+  readonly origin?: Range & { readonly file: { readonly id: string; readonly source: string } };
 }
 
 export type Severity = 'error' | 'warning' | 'hint';

@@ -1,16 +1,18 @@
 /** One stated number against one figure: its account, the right text, and the finding if it is not right. */
 import type { Pattern } from '../block/pattern.ts';
-import { pathText } from '../block/place.ts';
+import { placeWords } from '../block/placeWords.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Edit, Finding, Fix, Range, Related } from '../findings/finding.ts';
 import type { NumberText } from '../quantity/notation.ts';
 import { nounEdit } from '../quantity/nouns.ts';
 import { readNumberAt } from '../quantity/read.ts';
+import { assumed } from './assumed.ts';
 import { editsTo, expectedText } from './expected.ts';
 import { inputsOf } from './inputs.ts';
 import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
 import { message, type Subject } from './messages.ts';
+import { saidElsewhere } from './origins.ts';
 import type { AccountKind } from './proof.ts';
 import type { Staleness } from './stale.ts';
 
@@ -77,7 +79,15 @@ export function assess(
     finding: {
       code,
       severity: CODES[code].severity,
-      message: message(verdict, subject, standing.text, expected, change ?? amount),
+      message: message(
+        verdict,
+        subject,
+        standing.text,
+        expected,
+        change ?? amount,
+        saidElsewhere(figure.id, sizeOf(subject, pattern), pattern, ledger),
+        assumed(figure.id, sizeOf(subject, pattern), pattern, ledger),
+      ),
       start: standing.ranges[0].start,
       end: standing.ranges.at(-1)?.end ?? standing.ranges[0].end,
       related: decidedBy(subject, pattern, ledger),
@@ -120,9 +130,22 @@ function plural({ around, written }: Standing, { figure, value }: Subject): Edit
 }
 
 /** The entries of the block that the figure follows from, as far as the author wrote them. */
-function decidedBy({ figure, size }: Subject, pattern: Pattern, ledger: Ledger): Related[] {
-  return inputsOf(figure.id, size ?? pattern.sizes[0]?.name ?? '', ledger).flatMap((path) => {
+function decidedBy(subject: Subject, pattern: Pattern, ledger: Ledger): Related[] {
+  return inputsOf(subject.figure.id, sizeOf(subject, pattern), ledger).flatMap((path) => {
     const range = pattern.place(path);
-    return range ? [{ ...range, message: `It follows from “${pathText(path)}”.` }] : [];
+    if (!range) return [];
+    const origin = pattern.origin(path);
+    const of = origin ? ` of ${origin.file.name}` : '';
+    return [
+      {
+        ...range,
+        message: `It follows from ${placeWords(path, pattern)}${of}.`,
+        ...(origin ? { origin } : {}),
+      },
+    ];
   });
+}
+
+function sizeOf({ size }: Subject, { sizes }: Pattern): string {
+  return size ?? sizes[0]?.name ?? '';
 }

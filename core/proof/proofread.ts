@@ -7,6 +7,7 @@ import { type Manuscript, type ReadNumber, readManuscript } from '../manuscript/
 import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
 import type { Earlier } from './earlier/earlier.ts';
+import { findGaps } from './gaps.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
@@ -15,9 +16,12 @@ import { Staleness } from './stale.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
 import { unclearFinding } from './unclear.ts';
+import { takeFrom, type Use } from './uses.ts';
 
 export interface Document {
   readonly source: string;
+  /** Finds the files that `use` names; left out, none can be reached. */
+  readonly use?: Use | undefined;
   /** Earlier states of the manuscript, the one first that matters most: what was right then and is not now is stale. */
   readonly before?: readonly Earlier[];
 }
@@ -27,9 +31,9 @@ interface Assessed {
   readonly finding?: Finding | undefined;
 }
 
-export function proofread({ source, before = [] }: Document): Proof {
+export function proofread({ source, use, before = [] }: Document): Proof {
   const manuscript = readManuscript(source);
-  const pattern = readPattern(manuscript.fences);
+  const pattern = readPattern(manuscript.fences, use && takeFrom(use));
   const ledger = openLedger(pattern);
   const tags = tieTags(manuscript, pattern, ledger);
   // Without a block nobody has stated anything: what the house usually does contradicts no author.
@@ -37,7 +41,8 @@ export function proofread({ source, before = [] }: Document): Proof {
   const staleness = new Staleness(before, manuscript, pattern, ledger);
   const { statements, findings: stated } = checkStatements(source, pattern, ledger, staleness);
   const tied = new Set([...tags.ties.keys(), ...readings.ties.keys()].map(({ written }) => written));
-  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
+  const gaps = findGaps(manuscript);
+  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated, ...gaps];
   const accountOf = (number: ReadNumber, tie: Tie | undefined, rivals?: readonly Tie[]): Assessed => {
     const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript), staleness };
     if (!tie && rivals && !isReserved(number, false)) {

@@ -5,6 +5,7 @@
 import type { BlockPath } from '../block/place.ts';
 import type { Figure } from '../figures/figure.ts';
 import type { Range } from '../findings/finding.ts';
+import { saidElsewhereInFull } from '../proof/origins.ts';
 import type { Account, AccountKind, Proof, Tie } from '../proof/proof.ts';
 
 export interface Explanation {
@@ -13,6 +14,8 @@ export interface Explanation {
   readonly title: string;
   /** What the author states, against what it should be; `undefined` for an entry. */
   readonly verdict: string | undefined;
+  /** Whether a finding says the same. */
+  readonly isReported: boolean;
   /** Values per size; one column without a name where the sizes do not differ. */
   readonly table: ValueTable;
   /** The working, step by step. */
@@ -86,11 +89,17 @@ function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explana
     range,
     title: figure.title,
     verdict: verdictOf(stated),
+    isReported: stated.kind !== 'verified',
     table,
-    working: value.working,
+    working: [...value.working, ...elsewhere(proof, figure, size)],
     workingOf,
     evidence,
   };
+}
+
+/** Which rules of the working another manuscript says. */
+function elsewhere({ pattern, ledger }: Proof, { id }: Figure, size: string | null): string[] {
+  return saidElsewhereInFull(id, size ?? pattern.sizes[0]?.name ?? '', pattern, ledger);
 }
 
 function verdictOf({ kind, text, expected }: Pick<Stated, 'kind' | 'text' | 'expected'>): string | undefined {
@@ -122,6 +131,7 @@ function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanatio
     range,
     title: `What follows from “${String(path.at(-1))}”`,
     verdict: undefined,
+    isReported: false,
     table: tableOf(proof, figures.slice(0, MOST_ROWS), true),
     working: [],
     workingOf: undefined,
@@ -140,8 +150,17 @@ function explainFigure(
   const differs = table.sizes.length > 1;
   const value = differs ? figure.values.get(named ?? '') : [...figure.values.values()][0];
   const workingOf = differs && value ? named : undefined;
-  const working = value?.working ?? [];
-  return { range, title: figure.title, verdict: undefined, table, working, workingOf, evidence: [] };
+  const working = value ? [...value.working, ...elsewhere(proof, figure, workingOf ?? null)] : [];
+  return {
+    range,
+    title: figure.title,
+    verdict: undefined,
+    isReported: false,
+    table,
+    working,
+    workingOf,
+    evidence: [],
+  };
 }
 
 /** The one figure that an entry is, or names. */

@@ -1,8 +1,10 @@
 /** The files that the command line is asked to proofread, all read before anything is done with the first. */
 import { stat } from 'node:fs/promises';
 import { relative, resolve, sep } from 'node:path';
+import type { Use } from '../../core/proof/uses.ts';
 import { findManuscripts, readText } from '../entry/nodeFiles.ts';
 import { CannotRun, reasonOf } from './cannotRun.ts';
+import { useOf } from './workspaceOf.ts';
 
 export interface ManuscriptFile {
   /** Absolute. */
@@ -10,6 +12,8 @@ export interface ManuscriptFile {
   /** As the reports name it: relative to the current folder, with forward slashes. */
   readonly path: string;
   readonly source: string;
+  /** Finds what it uses. */
+  readonly use: Use;
 }
 
 /**
@@ -33,7 +37,8 @@ export async function readManuscripts(paths: readonly string[]): Promise<Manuscr
   for (const file of files) {
     const path = relative(process.cwd(), file).split(sep).join('/');
     try {
-      manuscripts.push({ file, path, source: await readText(file) });
+      const source = await readText(file);
+      manuscripts.push({ file, path, source, use: await useOf(file, source) });
     } catch (error) {
       troubles.push(`Cannot read ${path}: ${reasonOf(error)}.`);
     }

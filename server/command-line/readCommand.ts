@@ -12,8 +12,8 @@ export async function readCommand(
 ): Promise<void> {
   const [manuscript, ...others] = await readManuscripts([file]);
   if (!manuscript || others.length > 0) throw new CannotRun(`Name one file; ${file} is a folder.`);
-  const { path, source } = manuscript;
-  const proof = proofread({ source });
+  const { path, source, use } = manuscript;
+  const proof = proofread({ source, use });
   const text =
     format === 'json'
       ? `${JSON.stringify(jsonListing(path, proof), undefined, 2)}\n`

@@ -1,8 +1,8 @@
 /** Manuscripts on disk. */
-import { readFile } from 'node:fs/promises';
+import { readFile, realpath } from 'node:fs/promises';
 import { globby } from 'globby';
 import { URI } from 'vscode-uri';
-import type { WorkspaceFiles } from '../workspace.ts';
+import type { WorkspaceFiles } from '../workspace/files.ts';
 
 const MARKDOWN = '**/*.{md,markdown}';
 
@@ -47,4 +47,11 @@ export const nodeFiles: WorkspaceFiles = {
     return [...new Set(found.flat())].map((path) => URI.file(path).toString());
   },
   read: (uri) => readText(URI.parse(uri).fsPath),
+  async realUri(uri) {
+    try {
+      return URI.file(await realpath(URI.parse(uri).fsPath)).toString();
+    } catch {
+      return undefined;
+    }
+  },
 };

@@ -5,21 +5,20 @@ import { COMMANDS } from '../../shared/messages.ts';
 import type { Context, Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
 import { tell, tellFailure } from '../messages.ts';
-import { WorkspaceProof } from '../workspaceProof.ts';
+import { proofreadWorkspace } from '../workspace/proofreadWorkspace.ts';
 
 export const commands: Feature = {
-  capabilities: ({ files }) => ({
+  capabilities: ({ room }) => ({
     executeCommandProvider: {
-      commands: files ? [COMMANDS.proofreadFile, COMMANDS.proofreadWorkspace] : [COMMANDS.proofreadFile],
+      commands: room ? [COMMANDS.proofreadFile, COMMANDS.proofreadWorkspace] : [COMMANDS.proofreadFile],
     },
   }),
   register(context) {
-    const { connection, files } = context;
-    const workspace = files && new WorkspaceProof(context, files);
+    const { connection, room } = context;
     connection.onExecuteCommand(({ command, arguments: args }, token) =>
       guarded(connection, 'The command', null, async () => {
         if (command === COMMANDS.proofreadFile) return proofreadFile(args?.[0], context, token);
-        if (command === COMMANDS.proofreadWorkspace && workspace) return workspace.run(token);
+        if (command === COMMANDS.proofreadWorkspace && room) return proofreadWorkspace(context, room, token);
         throw new ResponseError(ErrorCodes.InvalidParams, `There is no command ${command}.`);
       }),
     );

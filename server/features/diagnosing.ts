@@ -1,7 +1,7 @@
 /** Findings as diagnostics: one translation for open documents, files of the workspace, pull and push. */
-import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver';
-import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Severity } from '../../core/findings/finding.ts';
+import { type Diagnostic, DiagnosticSeverity, type Location } from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Related, Severity } from '../../core/findings/finding.ts';
 import type { Proof } from '../../core/proof/proof.ts';
 import { type ReportedFinding, unaccountedFindings } from '../../core/report/unaccounted.ts';
 import type { Settings } from '../../shared/settings.ts';
@@ -49,12 +49,20 @@ function toDiagnostic(document: TextDocument, finding: ReportedFinding, related:
     ...(related && finding.related.length > 0
       ? {
           relatedInformation: finding.related.map((place) => ({
-            location: { uri: document.uri, range: toRange(document, place) },
+            location: locationOf(document, place),
             message: place.message,
           })),
         }
       : {}),
   };
+}
+
+/** In the used file, where the place is in one. */
+function locationOf(document: TextDocument, { origin, ...place }: Related): Location {
+  if (!origin) return { uri: document.uri, range: toRange(document, place) };
+  const { id, source } = origin.file;
+  const file = TextDocument.create(id, document.languageId, 0, source);
+  return { uri: id, range: toRange(file, origin) };
 }
 
 /** Whether a diagnostic that the client shows is the one of this finding, the `index`-th of its proof. */

@@ -14,17 +14,17 @@ import type { Proofreading } from '../documents.ts';
 import { guarded, logFailure, sent } from '../guard.ts';
 import { toDiagnostics } from './diagnosing.ts';
 
-/** How long the author must pause before diagnostics are pushed, in milliseconds. */
+/** How long the author must pause before diagnostics are pushed or refreshed, in milliseconds. */
 const PAUSE = 150;
 
 export const diagnostics: Feature = {
-  capabilities: ({ client }) =>
+  capabilities: ({ client, room }) =>
     client.pullsDiagnostics
       ? {
           diagnosticProvider: {
             identifier: 'measure-twice',
-            interFileDependencies: false,
-            workspaceDiagnostics: false,
+            interFileDependencies: true,
+            workspaceDiagnostics: room !== undefined,
           },
         }
       : {},
@@ -32,7 +32,7 @@ export const diagnostics: Feature = {
 };
 
 function registerPull(context: Context): void {
-  const { connection, documents, settings, client } = context;
+  const { connection, documents, settings, client, room, onShutdown } = context;
   connection.languages.diagnostics.on(async ({ textDocument, previousResultId }, token) => {
     const failed = Symbol('failed');
     const report = await guarded<DocumentDiagnosticReport | typeof failed>(
@@ -47,14 +47,22 @@ function registerPull(context: Context): void {
     return report === failed ? whatWasBefore(previousResultId) : report;
   });
   if (client.refreshesDiagnostics) {
+    let timer: ReturnType<typeof setTimeout> | undefined;
     const refresh = () =>
       sent(connection, 'Refreshing diagnostics', connection.languages.diagnostics.refresh());
+    // One rule of the house may make many manuscripts old at once.
+    const refreshSoon = () => {
+      clearTimeout(timer);
+      timer = setTimeout(refresh, PAUSE);
+    };
     settings.onDidChange(refresh);
-    documents.onDidForget(refresh);
+    documents.onDidForget(refreshSoon);
+    room?.workspace.onDidOutdate(refreshSoon);
+    onShutdown(() => clearTimeout(timer));
   }
 }
 
-function fullOrUnchanged(
+export function fullOrUnchanged(
   proofreading: Proofreading | undefined,
   previousResultId: string | undefined,
   context: Context,

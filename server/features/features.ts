@@ -5,5 +5,15 @@ import { commands } from './commands.ts';
 import { coverage } from './coverage.ts';
 import { diagnostics } from './diagnostics.ts';
 import { hover } from './hover.ts';
+import { status } from './status.ts';
+import { workspaceDiagnostics } from './workspaceDiagnostics.ts';
 
-export const FEATURES: readonly Feature[] = [diagnostics, codeActions, hover, coverage, commands];
+export const FEATURES: readonly Feature[] = [
+  diagnostics,
+  codeActions,
+  hover,
+  coverage,
+  commands,
+  workspaceDiagnostics,
+  status,
+];

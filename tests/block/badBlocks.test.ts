@@ -26,7 +26,11 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
   [
     'a missing part is reported at the entry that needs it',
     'finished: 36" x 48"\nbinding: { grain: straight }',
-    ['missing-entry', 'binding', '“strip” is missing. Write a length, for example 2 1/4".'],
+    [
+      'missing-entry',
+      'binding',
+      '“strip” is missing. Write a length, for example 2 1/4", here or as “binding strip” under “house”.',
+    ],
   ],
   [
     'a word that is no choice is answered with the choices',

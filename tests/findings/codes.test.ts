@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CODES, type Code } from '../../core/findings/codes.ts';
-import { proofExample } from '../../core/report/reference/findingPages.ts';
+import { proofreadExample } from '../../core/report/reference/example.ts';
 import { summary } from '../support/pattern.ts';
 
 /** What the example of every code is answered with: the text that is underlined, and the sentence. */
@@ -11,7 +11,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   ],
   'short-figure': [
     '4',
-    'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼".',
+    'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼" (with 40" of usable width and 12" to join, unless the block says otherwise).',
   ],
   'stale-figure': [
     '2¼"',
@@ -19,7 +19,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   ],
   'generous-figure': [
     '2 yd',
-    'The fabric for the binding need only be ⅜ yd, and 2 yd is well above it: 5 strips × 2¼" = 11¼".',
+    'The fabric for the binding need only be ⅜ yd, and 2 yd is well above it: 5 strips × 2¼" = 11¼" (with 40" of usable width and 12" to join, unless the block says otherwise).',
   ],
   'wrong-unit': ['5"', 'The number of binding strips is a count, but 5" is a length.'],
   'unknown-figure': ['finished.egde', 'There is no figure “finished.egde”. Did you mean “finished.edge”?'],
@@ -31,17 +31,35 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   'stray-tag': ['<!-- = finished.edge -->', 'No number stands before this tag.'],
   'unclear-figure': [
     '5',
-    '5 is neither the number of strips for border 1 (6) nor the number of strips for border 2 (7).',
+    '5 is neither the number of strips for the inner border (6) nor the number of strips for the outer border (7).',
   ],
   'bad-tag': ['<!-- = @ wall -->', 'This tag names no figure; write it as = binding.strips.'],
   'block-syntax': ['binding: { strip: 2 1/4"', 'A bracket that opens before here is not closed.'],
   'unknown-entry': ['finnished', '“finnished” is no entry of the measure block. Did you mean “finished”?'],
-  'missing-entry': ['binding', '“strip” is missing. Write a length, for example 2 1/4".'],
+  'missing-entry': [
+    'binding',
+    '“strip” is missing. Write a length, for example 2 1/4", here or as “binding strip” under “house”.',
+  ],
   'duplicate-entry': ['finished', '“finished” stands in an earlier block already; the first one counts.'],
   'bad-value': ['36 x 48', '36 has no unit; write 36" for inches, 36 yd or 36 cm.'],
   'missing-size': ['finished', 'The value for “throw” is missing here.'],
   'extra-size': ['trow', 'The pattern has no size “trow”. Did you mean “throw”?'],
   'unknown-fabric': ['B', 'No fabric “B” is defined; the only one is A.'],
+  'use-missing': [
+    'house.md',
+    'There is no file “house.md”; the path begins at the folder of this manuscript.',
+  ],
+  'use-outside': ['/house.md', '“/house.md” leads out of the workspace, and nothing is read from there.'],
+  'use-circle': ['house.md', 'These manuscripts use each other in a circle: house.md → line.md → house.md.'],
+  'use-unreadable': [
+    'house.md',
+    '“house.seam” of house.md cannot be read, so nothing that follows from it is checked here.',
+  ],
+  'use-unreachable': [
+    'house.md',
+    '“house.md” cannot be reached from here, so nothing that follows from its rules is checked; save this text in a folder first.',
+  ],
+  'use-empty': ['house.md', 'house.md has no measure block, so there is nothing to take from it.'],
   'too-wide': ['50"', 'The strip is as wide as the fabric or wider, so it cannot be cut across it.'],
   'longer-than-width': [
     '2 1/2" x 50"',
@@ -84,13 +102,14 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     'What finishes at 12" is 12½" unfinished with two seam allowances of ¼", not 12".',
   ],
   'not-enough': ['58"', 'The backing of 58" × 80" is smaller than the quilt, which is 60" × 72".'],
+  gap: ['…', 'Here a finished size or shape is missing: write it in place of the mark.'],
 };
 
 describe('the table of findings', () => {
   it.each(Object.keys(CODES) as Code[])(
     'shows %s with an example in which the program reports it',
     (code) => {
-      const { findings } = proofExample(CODES[code]);
+      const { findings } = proofreadExample(CODES[code]);
       expect(findings.map((finding) => [finding.code, finding.severity])).toContainEqual([
         code,
         CODES[code].severity,
@@ -99,7 +118,7 @@ describe('the table of findings', () => {
   );
 
   it.each(Object.keys(CODES) as Code[])('shows %s without any other finding beside it', (code) => {
-    const { findings } = proofExample(CODES[code]);
+    const { findings } = proofreadExample(CODES[code]);
     expect(new Set(findings.map((finding) => finding.code))).toEqual(new Set([code]));
   });
 
@@ -107,7 +126,7 @@ describe('the table of findings', () => {
     'answers the example of %s with its sentence at its place',
     (code) => {
       const { example } = CODES[code];
-      const { findings } = proofExample(CODES[code]);
+      const { findings } = proofreadExample(CODES[code]);
       expect(findings.map((finding) => summary(finding, example))).toEqual([[code, ...SENTENCES[code]]]);
     },
   );

@@ -6,7 +6,7 @@ import { ROOMS } from '../../core/figures/rooms.ts';
 import { CODES } from '../../core/findings/codes.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { findingPath } from '../../core/report/findingWords.ts';
-import { EXAMPLE_PATTERNS } from '../../core/report/reference/examplePatterns.ts';
+import { EXAMPLE_PATTERNS, useOfExamples } from '../../core/report/reference/examplePatterns.ts';
 import { table } from '../../core/report/reference/markdown.ts';
 import { UNACCOUNTED } from '../../core/report/unaccounted.ts';
 import { UNIT_KINDS } from '../../core/trade/units/kinds.ts';
@@ -44,9 +44,11 @@ describe('The page of the measure block', () => {
   });
 
   it('lists the words of an entry with meaning, value and need', () => {
-    expect(page).toContain('| `strip` | Cut width of the strip. | a length, such as `2 1/4"` | yes | yes |');
     expect(page).toContain(
-      '| `join` | How strips are joined, where it differs from the house. | `diagonal` or `straight` |  |  |',
+      '| `strip` | Cut width of the strip; left out, the “binding strip” of the house. | a length, such as `2 1/4"` | yes |',
+    );
+    expect(page).toContain(
+      '| `join` | How strips are joined, where it differs from the house. | `diagonal` or `straight` |  |',
     );
   });
 
@@ -97,7 +99,7 @@ describe('The pages of findings', () => {
 
 describe('The page of figures', () => {
   const page = text('figures.md');
-  const proofs = EXAMPLE_PATTERNS.map((source) => proofread({ source }));
+  const proofs = EXAMPLE_PATTERNS.map((source) => proofread({ source, use: useOfExamples }));
 
   it('takes its examples from patterns without a finding', () => {
     expect(proofs.map(({ findings }) => findings)).toEqual(proofs.map(() => []));

@@ -10,10 +10,12 @@ import {
   type Diagnostic,
   DiagnosticRefreshRequest,
   DidChangeTextDocumentNotification,
+  DidChangeWatchedFilesNotification,
   DidCloseTextDocumentNotification,
   DidOpenTextDocumentNotification,
   type DocumentDiagnosticReport,
   DocumentDiagnosticRequest,
+  type FileChangeType,
   type Hover,
   HoverRequest,
   InitializedNotification,
@@ -30,6 +32,8 @@ import {
   ShowMessageNotification,
   type TextDocumentContentChangeEvent,
   WorkDoneProgressCreateRequest,
+  type WorkspaceDiagnosticReport,
+  WorkspaceDiagnosticRequest,
   WorkspaceFoldersRequest,
 } from 'vscode-languageserver-protocol/node';
 
@@ -135,6 +139,18 @@ export class TestClient {
   pull(uri: string, previousResultId?: string): Promise<DocumentDiagnosticReport> {
     const params = { textDocument: { uri }, ...(previousResultId === undefined ? {} : { previousResultId }) };
     return this.connection.sendRequest(DocumentDiagnosticRequest.type, params);
+  }
+
+  pullWorkspace(
+    previousResultIds: readonly { uri: string; value: string }[] = [],
+  ): Promise<WorkspaceDiagnosticReport> {
+    const params = { previousResultIds: [...previousResultIds] };
+    return this.connection.sendRequest(WorkspaceDiagnosticRequest.type, params);
+  }
+
+  filesChanged(type: FileChangeType, ...uris: string[]): Promise<void> {
+    const changes = uris.map((uri) => ({ uri, type }));
+    return this.connection.sendNotification(DidChangeWatchedFilesNotification.type, { changes });
   }
 
   async actions(uri: string, range: Range, context: Partial<CodeActionContext> = {}): Promise<CodeAction[]> {

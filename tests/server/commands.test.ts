@@ -7,29 +7,10 @@ import {
   WorkDoneProgressCancelNotification,
   WorkDoneProgressCreateRequest,
 } from 'vscode-languageserver-protocol/node';
-import type { WorkspaceFiles } from '../../server/workspace.ts';
 import { COMMANDS, COVERAGE_NOTIFICATION, type CoverageParams } from '../../shared/messages.ts';
 import { CAPABILITIES, PULLING, type TestClient } from './client.ts';
 import { FENCE, startInProcess, wordProof } from './inProcess.ts';
-
-/** A folder whose files a test can change. */
-class MemoryFiles implements WorkspaceFiles {
-  readonly texts: Map<string, string>;
-
-  constructor(texts: Record<string, string>) {
-    this.texts = new Map(Object.entries(texts));
-  }
-
-  async list(folders: readonly string[]): Promise<string[]> {
-    return [...this.texts.keys()].filter((uri) => folders.some((folder) => uri.startsWith(folder)));
-  }
-
-  async read(uri: string): Promise<string> {
-    const text = this.texts.get(uri);
-    if (text === undefined) throw new Error('no such file');
-    return text;
-  }
-}
+import { MemoryFiles } from './memoryFiles.ts';
 
 const run = (client: TestClient, command: string, ...args: unknown[]) =>
   client.connection.sendRequest(ExecuteCommandRequest.type, { command, arguments: args });
@@ -57,7 +38,9 @@ describe('Proofreading the workspace', () => {
     expect(result.capabilities.executeCommandProvider?.commands).toEqual(Object.values(COMMANDS));
     await run(client, COMMANDS.proofreadWorkspace);
 
-    expect(client.messages).toEqual(['1 of 2 manuscripts needs a second look.']);
+    expect(client.messages).toEqual([
+      '1 of 2 manuscripts needs a second look. 6 of 7 measurements are checked and right, and 1 is wrong.',
+    ]);
     expect(
       client.published.map(({ uri, diagnostics }) => [uri, diagnostics.map(({ code }) => code)]),
     ).toEqual([
@@ -72,7 +55,9 @@ describe('Proofreading the workspace', () => {
     await client.open('file:///p/runner (1).md', FENCE);
     await run(client, COMMANDS.proofreadWorkspace);
 
-    expect(client.messages).toEqual(['No mistake found in 2 manuscripts.']);
+    expect(client.messages).toEqual([
+      'No mistake found in 2 manuscripts. All 6 measurements are checked and right.',
+    ]);
     expect(client.published.map(({ uri }) => uri)).toEqual(['file:///p/clean.md']);
   });
 
@@ -115,18 +100,31 @@ describe('Proofreading the workspace', () => {
     };
     await run(client, COMMANDS.proofreadWorkspace);
 
-    expect(client.messages).toEqual(['1 of 1 manuscript needs a second look. 1 file could not be read.']);
+    expect(client.messages).toEqual([
+      '1 of 1 manuscript needs a second look. 3 of 4 measurements are checked and right, and 1 is wrong. 1 file could not be read.',
+    ]);
     expect(client.logged.join()).toContain('the disk is gone');
   });
 
   it('shows its progress, and stops when it is cancelled there', async () => {
-    const { client } = await workspace({ ...CAPABILITIES, window: { workDoneProgress: true } });
+    const { client, files } = await workspace({ ...CAPABILITIES, window: { workDoneProgress: true } });
     const seen: string[] = [];
+    // No file can be read before the server knows that it is cancelled.
+    let release = () => {};
+    const isCancelled = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    files.read = async (uri) => {
+      await isCancelled;
+      return FILES[uri as keyof typeof FILES];
+    };
     client.connection.onRequest(WorkDoneProgressCreateRequest.type, ({ token }) => {
       client.connection.onProgress(WorkDoneProgress.type, token, ({ kind }) => {
         seen.push(kind);
-        if (kind === 'begin')
+        if (kind === 'begin') {
           client.connection.sendNotification(WorkDoneProgressCancelNotification.type, { token });
+          client.hover(runner, 0, 0).then(release);
+        }
         client.wake();
       });
     });

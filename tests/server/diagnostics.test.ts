@@ -127,7 +127,7 @@ describe('Diagnostics of a client that pulls', () => {
 
     expect(capabilities.diagnosticProvider).toEqual({
       identifier: 'measure-twice',
-      interFileDependencies: false,
+      interFileDependencies: true,
       workspaceDiagnostics: false,
     });
     expect(report).toMatchObject({ kind: 'full', items: [{ code: 'wrong-figure', range: at(2, 0, 5) }] });

@@ -8,7 +8,9 @@ import { perSize } from '../values/perSize.ts';
 export const binding = one(
   z.strictObject({
     from: fabricLabel.optional().describe('The fabric it is cut from.'),
-    strip: perSize(length).describe('Cut width of the strip.'),
+    strip: perSize(length)
+      .optional()
+      .describe('Cut width of the strip; left out, the “binding strip” of the house.'),
     grain: choice('straight', 'bias')
       .optional()
       .describe('Straight across the fabric, or on the bias; curved edges need bias.'),

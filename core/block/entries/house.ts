@@ -16,6 +16,9 @@ export const house = one(
     'joining allowance': lengthOrZero
       .optional()
       .describe('Binding beyond the edge, for corners and for closing the loop.'),
+    'binding strip': length
+      .optional()
+      .describe('Cut width of binding strips, where “binding” does not say its own.'),
     overhang: lengthOrZero.optional().describe('Backing and batting beyond the top, on each side.'),
     'backing seam': length.optional().describe('Seam allowance where backing panels are joined.'),
     'bias square by': choice('yield', 'area')

@@ -18,10 +18,12 @@ import { piping } from './piping.ts';
 import { sizes } from './sizes.ts';
 import { sleeve } from './sleeve.ts';
 import { states } from './states.ts';
+import { use } from './use.ts';
 
 export const ENTRIES = {
   pattern,
   sizes,
+  use,
   house,
   fabrics,
   finished,

@@ -12,6 +12,7 @@ import { counted, sentence } from '../sentence.ts';
 import { aroundEdge } from './aroundEdge.ts';
 import { square, tooSmallByArea, tubeOf, whatSquareGives } from './biasSquare.ts';
 import { grainOf } from './grain.ts';
+import { stated } from './stated.ts';
 import { usableWidth } from './usableWidth.ts';
 
 export const bindingRoom: Room = {
@@ -55,8 +56,7 @@ const strip: Definition = {
   derive: (at) => {
     const width = at.entries.binding?.strip?.inches;
     if (!width) return undefined;
-    const because = `the binding strip is cut ${at.show.length(width)} wide`;
-    return { need: Real.of(width), steps: [sentence(because)], because };
+    return stated(width);
   },
 };
 
@@ -214,11 +214,12 @@ function curves(pattern: Pattern): Objection[] {
 
 function tooWide(pattern: Pattern): Objection[] {
   const { binding, fabrics } = pattern.entries;
-  if (!binding) return [];
+  const strips = binding?.strip;
+  if (!strips) return [];
   const width =
     fabrics?.[binding.from?.label ?? '']?.['usable width']?.inches ?? pattern.house['usable width'];
-  const wide = pattern.sizes.find((size) => (binding.strip.at(size)?.inches.compare(width) ?? -1) >= 0);
+  const wide = pattern.sizes.find((size) => (strips.at(size)?.inches.compare(width) ?? -1) >= 0);
   if (!wide) return [];
   const message = 'The strip is as wide as the fabric or wider, so it cannot be cut across it.';
-  return [{ code: 'too-wide', path: ['binding', 'strip', ...binding.strip.pathAt(wide)], message }];
+  return [{ code: 'too-wide', path: ['binding', 'strip', ...strips.pathAt(wide)], message }];
 }

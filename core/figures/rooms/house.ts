@@ -3,6 +3,7 @@ import type { House } from '../../block/house.ts';
 import { Real } from '../../quantity/real.ts';
 import type { Definition, Room } from '../definition.ts';
 import { sentence } from '../sentence.ts';
+import { stated, USUAL } from './stated.ts';
 
 const RULES = {
   seam: 'The seam allowance',
@@ -11,6 +12,7 @@ const RULES = {
   'sell by': 'The step that yardage is rounded up to',
   squaring: 'What straightening the end of a fabric takes',
   'joining allowance': 'The joining allowance',
+  'binding strip': 'The width of binding strips',
   overhang: 'The overhang of backing and batting',
   'backing seam': 'The seam allowance of the backing',
 } satisfies { readonly [Rule in keyof House]?: string };
@@ -28,8 +30,9 @@ function rule(rule: keyof typeof RULES): Definition {
     rule: 'exact',
     derive: (at) => {
       const value = at.house[rule];
-      const because = `the pattern counts on ${at.show.value(value, kind)}`;
-      return { need: Real.of(value), steps: [sentence(because)], because };
+      if (!value) return undefined;
+      if (at.entries.house?.[rule]) return stated(value);
+      return { need: Real.of(value), steps: [sentence(USUAL)], because: USUAL };
     },
   };
 }

@@ -154,6 +154,6 @@ function ruleText(house: House, rule: string): string | undefined {
   if (!Object.hasOwn(house, rule)) return undefined;
   const value = house[rule as keyof House];
   const show = new Show(house.system);
-  if (typeof value === 'string') return value;
+  if (value === undefined || typeof value === 'string') return value;
   return BOUGHT.includes(rule) ? show.yardage(value) : show.length(value);
 }

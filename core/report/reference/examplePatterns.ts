@@ -3,7 +3,14 @@
  * every room of figures; a test holds that.
  */
 
+import { filesBeside } from './example.ts';
+
 const fence = (...lines: string[]) => ['```measure', ...lines, '```'].join('\n');
+
+/** Finds what one of the patterns uses. */
+export const useOfExamples = filesBeside({
+  'house.md': fence('house: { binding strip: 2 1/2" }', 'fabrics:', '  A: Deep water', '  B: Foam'),
+});
 
 export const EXAMPLE_PATTERNS: readonly string[] = [
   fence(
@@ -61,9 +68,7 @@ export const EXAMPLE_PATTERNS: readonly string[] = [
   ),
   fence(
     'pattern: Breakwater',
-    'fabrics:',
-    '  A: Deep water',
-    '  B: Foam',
+    'use: house.md',
     'blocks:',
     '  Wave:',
     '    finished: 6"',
@@ -73,6 +78,7 @@ export const EXAMPLE_PATTERNS: readonly string[] = [
     'layout: { grid: 5 x 7 }',
     'borders:',
     '  - { finished: 3", from: A, corners: corner squares, corners from: B }',
+    'binding: { from: A, grain: straight }',
   ),
   fence(
     'pattern: Spindrift',

@@ -6,7 +6,7 @@ import type { Figure, FigureRule } from '../../figures/figure.ts';
 import type { Ledger } from '../../figures/ledger.ts';
 import { proofread } from '../../proof/proofread.ts';
 import { plain } from '../plainMarkdown.ts';
-import { EXAMPLE_PATTERNS } from './examplePatterns.ts';
+import { EXAMPLE_PATTERNS, useOfExamples } from './examplePatterns.ts';
 import { anchor, capitalised, code, fenced, type Page, page, table } from './markdown.ts';
 
 const INTRODUCTION = `\
@@ -53,7 +53,7 @@ interface Example {
 }
 
 export function figuresPage(): Page {
-  const proofs = EXAMPLE_PATTERNS.map((source) => proofread({ source }));
+  const proofs = EXAMPLE_PATTERNS.map((source) => proofread({ source, use: useOfExamples }));
   const groups = grouped(
     proofs.flatMap(({ pattern, ledger }, index) =>
       ledger.ids.flatMap((id) => {

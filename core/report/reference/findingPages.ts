@@ -1,14 +1,12 @@
 /** One page for every finding, with what the program really says about the example, and the list of all of them. */
 import type { CodePage } from '../../findings/codes.ts';
 import { applyEdits, type Fix, type Severity } from '../../findings/finding.ts';
-import { earlierState } from '../../proof/earlier/earlier.ts';
-import type { Proof } from '../../proof/proof.ts';
-import { proofread } from '../../proof/proofread.ts';
 import { FINDING_WORDS, findingPath } from '../findingWords.ts';
 import { Lines } from '../lines.ts';
 import { plain } from '../plainMarkdown.ts';
 import { toReport } from '../proofread.ts';
 import type { ReportedFinding } from '../unaccounted.ts';
+import { proofreadExample } from './example.ts';
 import { code, fenced, type Page, page, present, table } from './markdown.ts';
 import { SEVERITIES } from './severities.ts';
 
@@ -38,15 +36,9 @@ function index(): Page {
   );
 }
 
-/** What the program makes of an example, after it has seen its earlier text where there is one. */
-export function proofExample({ example, before }: Pick<CodePage, 'example' | 'before'>): Proof {
-  const earlier = before === undefined ? [] : [earlierState(proofread({ source: before }))];
-  return proofread({ source: example, before: earlier });
-}
-
 function findingPage(name: string, words: CodePage): Page {
-  const { severity, title, meaning, example, before, remedy } = words;
-  const { findings } = toReport('', proofExample(words), true);
+  const { severity, title, meaning, example, before, beside, remedy } = words;
+  const { findings } = toReport('', proofreadExample(words), true);
   return page(
     findingPath(name),
     `# ${title}`,
@@ -55,6 +47,10 @@ function findingPage(name: string, words: CodePage): Page {
     '## An example',
     ...(before === undefined ? [] : ['At first:', fenced('markdown', before), 'Now:']),
     fenced('markdown', example),
+    ...Object.entries(beside ?? {}).flatMap(([file, text]) => [
+      `Beside it, in the file ${code(file)}:`,
+      fenced('markdown', text),
+    ]),
     '## What the program says',
     ...findings.filter((one) => one.code === name).flatMap((finding) => spoken(finding, example)),
     '## What to do',

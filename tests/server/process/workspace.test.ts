@@ -18,7 +18,9 @@ it('proofreads the manuscripts of a folder on disk, but not those that Git ignor
   await client.initialize();
   await client.connection.sendRequest(ExecuteCommandRequest.type, { command: COMMANDS.proofreadWorkspace });
 
-  expect(client.messages).toEqual(['1 of 2 manuscripts needs a second look.']);
+  expect(client.messages).toEqual([
+    '1 of 2 manuscripts needs a second look. 1 of 2 measurements is checked and right, and 1 is wrong.',
+  ]);
   const published = client.published.map(({ uri, diagnostics }) => [
     decodeURIComponent(uri.slice(uri.indexOf(encodeURI(folder)) + folder.length)),
     diagnostics.map(({ code }) => code),
