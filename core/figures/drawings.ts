@@ -28,6 +28,17 @@ export function drawnFigures(ledger: Ledger): readonly string[] {
   return ledger.ids.filter((id) => subjectOf(id) && ledger.figure(id));
 }
 
+/** One figure for each subject that can be drawn, in the order of the ledger: its other figures look the same. */
+export function drawnSubjects(ledger: Ledger): readonly string[] {
+  const firsts = new Map<string, string>();
+  for (const id of drawnFigures(ledger)) {
+    const subject = subjectOf(id);
+    const name = subject && `${SUBJECTS.findIndex(({ draw }) => draw === subject.draw)} ${subject.fabric}`;
+    if (name !== undefined && !firsts.has(name)) firsts.set(name, id);
+  }
+  return [...firsts.values()];
+}
+
 /**
  * What a figure looks like in a size of the pattern: the bias square with its lines, the backing with its panels, the
  * cutting layouts of a fabric (one for each way in which its sheets are cut).

@@ -35,6 +35,8 @@ export interface Drawing {
   readonly boxes: readonly DrawnBox[];
   readonly lines: readonly DrawnLine[];
   readonly labels: readonly DrawnLabel[];
+  /** Whether it may be shown lying on its side: neither its words nor its use know an upright direction. */
+  readonly mayTurn?: boolean;
   /** What it is, in a few words. */
   readonly title: string;
   /** What one sees, in sentences, for those who cannot look at it. */

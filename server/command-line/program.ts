@@ -3,7 +3,7 @@ import { Command, InvalidArgumentError, Option } from 'commander';
 import { VERSION } from '../product.ts';
 import { SHIPPED_REFERENCE } from './shippedReference.ts';
 
-const FORMATS = ['text', 'json', 'sarif'] as const;
+const FORMATS = ['text', 'json', 'sarif', 'html'] as const;
 
 /** @param finish is told the exit status */
 export function createProgram(finish: (status: number) => void): Command {

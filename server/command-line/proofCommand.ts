@@ -16,7 +16,7 @@ import { safeWrite } from './safeWrite.ts';
 import { FILE_LAYOUT, Progress, terminalLayout } from './terminal.ts';
 
 export interface ProofOptions {
-  readonly format: 'text' | 'json' | 'sarif';
+  readonly format: 'text' | 'json' | 'sarif' | 'html';
   /** Address of the folder with the pages about the findings. */
   readonly reference: string;
   readonly out?: string;
@@ -87,6 +87,10 @@ async function report(
     case 'sarif': {
       const { sarifReport } = await import('../../core/report/sarif/log.ts');
       return asJson(sarifReport(documents, { name: NAME, version: VERSION, reference }));
+    }
+    case 'html': {
+      const { htmlSheet } = await import('../../core/report/sheet/page.ts');
+      return htmlSheet(documents, { name: NAME, version: VERSION });
     }
     case 'text': {
       const layout = out === undefined ? terminalLayout() : FILE_LAYOUT;

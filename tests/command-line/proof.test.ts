@@ -150,6 +150,19 @@ describe('proof --format sarif', () => {
   });
 });
 
+describe('proof --format html', () => {
+  it('writes the proof sheet, one page for all manuscripts', async () => {
+    const folder = await folderWith({ 'a.md': right, 'b.md': wrong });
+    const { status, stdout } = await run(folder, ['proof', '--format', 'html', '--out', 'sheet.html']);
+    const sheet = await readFile(join(folder, 'sheet.html'), 'utf8');
+
+    expect({ status, stdout }).toEqual({ status: 1, stdout: '' });
+    expect(sheet).toMatch(/^<!doctype html><html lang="en">/);
+    expect(sheet).toContain('<title>Proof sheets: 2 manuscripts</title>');
+    expect(sheet).toMatch(/<\/html>\n$/);
+  });
+});
+
 describe('proof --out', () => {
   it('writes the report into the file and nothing else', async () => {
     const folder = await folderWith({ 'wall.md': wrong });
@@ -228,7 +241,7 @@ describe('What cannot be read', () => {
   });
 
   it.each([
-    [['proof', '--format', 'xml'], 'Choose text, json or sarif.'],
+    [['proof', '--format', 'xml'], 'Choose text, json, sarif or html.'],
     [['read', 'a.md', '--format', 'sarif'], 'Choose text or json.'],
     [['proof', '--reference', 'pages'], 'Give a whole address, such as https://….'],
     [['proof', '--colour'], "unknown option '--colour'"],

@@ -54,7 +54,7 @@ describe('the yardage of a fabric', () => {
     // Sides 30½" and top 30½" leave no room for each other: four strips 3½" wide, and two of squares 3⅞".
     expect(working(QUILT, 'fabric.B.cut-length')).toEqual([
       '2 strips 3⅞" wide for 20 squares of Star, 10 from each: 7¾".',
-      '4 strips 3½" wide for border 1: 14".',
+      '4 strips 3½" wide for the border: 14".',
       'Together they take 21¾".',
     ]);
     expect(working(QUILT, 'fabric.C.yardage').slice(0, 1)).toEqual([
@@ -107,7 +107,7 @@ describe('the yardage of a fabric', () => {
         `borders: [{ finished: ${width}", from: A, along: length, corners: corner squares }]`,
       );
     expect(working(along('9 1/2'), 'fabric.A.yardage')).toEqual([
-      '4 strips 10" wide along the length for border 1: 90".',
+      '4 strips 10" wide along the length for the border: 90".',
       '90" is 2½ yd.',
     ]);
     expect(value(along('11 1/2'), 'fabric.A.yardage')).toBe('5 yd');
@@ -176,7 +176,7 @@ describe('published yardage', () => {
       source: `\`\`\`measure\n${block}\nstates: { fabric.A.strips.8 1/2: 29 }\n\`\`\`\n`,
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      'The number of strips 8½" wide from fabric A should be 36, not 29: 144 “p” at 4 from a strip take 36.',
+      'The number of strips 8½" wide from fabric A should be 36, not 29: 144 “p” at 4 from a strip take 36 (with 40" of usable width, unless the block says otherwise).',
     ]);
   });
 
@@ -251,7 +251,7 @@ describe('a stated yardage', () => {
     expect(stated(QUILT, '5/8 yd <!-- = fabric.A.yardage -->')).toEqual([
       [
         'short-figure',
-        'The yardage of fabric A should be 7/8 yd, not 5/8 yd: 2 strips 3⅞" wide, 4 strips 3½" wide and 4 strips 2¼" wide take 30¾"; however it is cut, it takes at least 27⅞".',
+        'The yardage of fabric A should be 7/8 yd, not 5/8 yd: 2 strips 3⅞" wide, 4 strips 3½" wide and 4 strips 2¼" wide take 30¾"; however it is cut, it takes at least 27⅞" (with 40" of usable width and 12" to join, unless the block says otherwise).',
         'Change to 7/8 yd',
       ],
     ]);
@@ -262,7 +262,7 @@ describe('a stated yardage', () => {
     expect(stated(block, '1/2 yd <!-- = fabric.A.yardage -->')).toEqual([
       [
         'short-figure',
-        'The yardage of fabric A should be 5/8 yd, not 1/2 yd: 2 strips 10" wide take 20"; yardage is rounded up, not down, and however it is cut, it takes at least 20".',
+        'The yardage of fabric A should be 5/8 yd, not 1/2 yd: 2 strips 10" wide take 20"; yardage is rounded up, not down, and however it is cut, it takes at least 20" (with 40" of usable width, unless the block says otherwise).',
         'Change to 5/8 yd',
       ],
     ]);
@@ -272,7 +272,7 @@ describe('a stated yardage', () => {
     const block =
       'fabrics: { A: Chalk }\npieces: { sash: { cut: 3" x 60", count: 2, along: length, from: A } }';
     expect(stated(block, '1 yd <!-- = fabric.A.yardage -->')[0]?.[1]).toBe(
-      'The yardage of fabric A should be 1¾ yd, not 1 yd: 2 strips 3" wide along the length take 60"; 2 “sash” must run 60" along the length.',
+      'The yardage of fabric A should be 1¾ yd, not 1 yd: 2 strips 3" wide along the length take 60"; 2 “sash” must run 60" along the length (with 40" of usable width, unless the block says otherwise).',
     );
   });
 

@@ -26,6 +26,7 @@ export function drawLayout(layout: Layout, fabric: string, sheet: string | undef
     boxes: rectangles.map(boxOf),
     lines: [],
     labels: [],
+    mayTurn: true,
     title: `A cutting layout of ${what}`,
     description: `${show.length(width)} across and ${show.length(length)} along the selvage${each}: ${list.join('; ')}. Everything else is left over.`,
   };
