@@ -102,6 +102,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     'What finishes at 12" is 12½" unfinished with two seam allowances of ¼", not 12".',
   ],
   'not-enough': ['58"', 'The backing of 58" × 80" is smaller than the quilt, which is 60" × 72".'],
+  gap: ['…', 'Here a finished size or shape is missing: write it in place of the mark.'],
 };
 
 describe('the table of findings', () => {
