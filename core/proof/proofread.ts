@@ -57,8 +57,6 @@ export function proofread({ source, use, before = [] }: Document): Proof {
     const { kind, expected, finding } = assess(standing, subject, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return { account: untied(number) };
-    // Without a tag, so much more than needed is likelier another thing's number, or cut in another way.
-    if (kind === 'generous' && !tags.ties.has(number)) return { account: untied(number) };
     return { account: { number, kind, tie, expected, code: finding?.code, reason: undefined }, finding };
   };
   const tiedAccounts = manuscript.numbers.map((number): Account => {
