@@ -24,8 +24,16 @@ export function createLanguageClient(extensionUri: Uri): LanguageClient {
     diagnosticCollectionName: SECTION,
     initializationOptions,
     middleware: {
-      executeCommand: (command, args, next) =>
-        next(command, OF_A_FILE.has(command) ? [activeDocument()] : args),
+      executeCommand: async (command, args, next) => {
+        if (command !== COMMANDS.signOff)
+          return next(command, OF_A_FILE.has(command) ? [activeDocument()] : args);
+        const uri = activeDocument();
+        const name = await window.showInputBox({
+          title: 'Sign Off This Manuscript',
+          prompt: 'Who signs it off?',
+        });
+        return name === undefined ? undefined : next(command, [uri, name]);
+      },
     },
   };
   return new LanguageClient(SECTION, 'Measure Twice', server, options);

@@ -51,6 +51,7 @@ describe('The manifest', () => {
       'Measure Twice: Proofread the Workspace',
       'Measure Twice: Restate All Numbers of This Manuscript',
       'Measure Twice: Restate All Numbers of the Workspace',
+      'Measure Twice: Sign Off This Manuscript',
     ]);
   });
 

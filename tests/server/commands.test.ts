@@ -36,7 +36,9 @@ describe('Proofreading the workspace', () => {
   it('publishes what is found in files that are not open, and tells the result', async () => {
     const { client, result } = await workspace();
     expect(result.capabilities.executeCommandProvider?.commands?.toSorted()).toEqual(
-      Object.values(COMMANDS).sort(),
+      Object.values(COMMANDS)
+        .filter((command) => command !== COMMANDS.signOff)
+        .sort(),
     );
     await run(client, COMMANDS.proofreadWorkspace);
 

@@ -14,7 +14,7 @@ import { NO_COVERAGE } from '../../core/report/coverage.ts';
 import { type Host, serve } from '../../server/server.ts';
 import { TestClient } from './client.ts';
 
-export function startInProcess(host: Pick<Host, 'proofread' | 'files'>): TestClient {
+export function startInProcess(host: Pick<Host, 'proofread' | 'files' | 'signatures'>): TestClient {
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
   const connection = createConnection(
     ProposedFeatures.all,
