@@ -48,9 +48,11 @@ export interface WorkspaceStatus {
 
 /**
  * Commands that the server carries out (`workspace/executeCommand`).
- * `proofreadFile` takes the URI of an open manuscript; `proofreadWorkspace` takes nothing.
+ * Those of a file take the URI of an open manuscript; those of the workspace take nothing.
  */
 export const COMMANDS = {
   proofreadFile: 'measureTwice.proofreadFile',
   proofreadWorkspace: 'measureTwice.proofreadWorkspace',
+  restateFile: 'measureTwice.restateFile',
+  restateWorkspace: 'measureTwice.restateWorkspace',
 } as const;

@@ -9,7 +9,7 @@ import type { FabricLabel } from '../block/values/fabricLabel.ts';
 import { PerSize, type Size } from '../block/values/perSize.ts';
 import type { UnitName } from '../block/values/unitName.ts';
 import type { Rational } from '../quantity/rational.ts';
-import type { FigureKind, FigureValue } from './figure.ts';
+import type { FigureKind, FigureValue, HouseRule } from './figure.ts';
 import type { Ledger } from './ledger.ts';
 import { Show } from './show.ts';
 import { isContainer, Watch } from './watch.ts';
@@ -27,6 +27,7 @@ interface Remembered {
   readonly value: unknown;
   readonly inputs: readonly BlockPath[];
   readonly uses: readonly string[];
+  readonly assumes: readonly HouseRule[];
   readonly isSpoiled: boolean;
 }
 
@@ -38,6 +39,7 @@ export class Derivation {
   readonly #watch: Watch;
   readonly #inputs = new Map<string, BlockPath>();
   readonly #uses = new Set<string>();
+  readonly #assumes = new Set<HouseRule>();
 
   constructor(pattern: Pattern, size: Size, source: FigureSource, show: Show) {
     this.#pattern = pattern;
@@ -90,7 +92,9 @@ export class Derivation {
     if (!known) {
       const inner = new Derivation(this.#pattern, this.size, this.#source, this.show);
       try {
-        known = { value: compute(inner), inputs: inner.inputs, uses: inner.uses, isSpoiled: inner.isSpoiled };
+        const value = compute(inner);
+        const { inputs, uses, assumes, isSpoiled } = inner;
+        known = { value, inputs, uses, assumes, isSpoiled };
       } finally {
         if (inner.isSpoiled) this.#watch.spoil();
       }
@@ -98,6 +102,7 @@ export class Derivation {
     }
     for (const input of known.inputs) this.#inputs.set(input.join('\u0000'), input);
     for (const id of known.uses) this.#uses.add(id);
+    for (const rule of known.assumes) this.#assumes.add(rule);
     if (known.isSpoiled) this.#watch.spoil();
     return known.value as T;
   }
@@ -124,6 +129,11 @@ export class Derivation {
     return [...this.#uses];
   }
 
+  /** Rules of the house that it read and nobody stated. */
+  get assumes(): HouseRule[] {
+    return [...this.#assumes];
+  }
+
   #track(container: object, path: BlockPath): unknown {
     return new Proxy(container, {
       get: (target, key) => {
@@ -144,6 +154,7 @@ export class Derivation {
   #record(path: BlockPath): void {
     const stated = this.#pattern.statedPath(path);
     if (stated) this.#inputs.set(stated.join('\u0000'), stated);
+    else if (path[0] === 'house' && path.length === 2) this.#assumes.add(path[1] as HouseRule);
   }
 }
 

@@ -1,10 +1,13 @@
 /** A figure: one thing that the pattern fixes, with a value for every size and the working behind it. */
+import type { House } from '../block/house.ts';
 import type { BlockPath } from '../block/place.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Real } from '../quantity/real.ts';
 
 /** What a figure measures. A yardage is a length that is shown and sold in yards or metres. */
 export type FigureKind = 'count' | 'length' | 'yardage';
+
+export type HouseRule = Exclude<keyof House, 'system'>;
 
 /** `exact`: a stated number must be this one. `at least`: one must cut or buy so much or more. */
 export type FigureRule = 'exact' | 'at least';
@@ -40,6 +43,8 @@ export interface FigureValue {
   readonly inputs: readonly BlockPath[];
   /** Ids of the figures that this value was computed from. */
   readonly uses: readonly string[];
+  /** Rules of the house that it was computed with although the block does not state them. */
+  readonly assumes: readonly HouseRule[];
 }
 
 export interface Figure {

@@ -164,6 +164,7 @@ class PatternLedger implements Ledger {
       against: against ?? (() => undefined),
       inputs: at.inputs,
       uses: at.uses,
+      assumes: at.assumes,
     };
   }
 

@@ -382,6 +382,14 @@ export const CODES = {
     example: 'Finished quilt: 60" × 72"\n\nBacking: 58" × 80"',
     remedy: 'State enough, or correct the size that it must reach; both places are shown.',
   },
+  gap: {
+    severity: 'warning',
+    title: 'Something is still to be written',
+    meaning:
+      'A size was added, and what stands here could not be computed: a value that the author decides, or a sentence that speaks of each size. The mark would go into print.',
+    example: `${fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48", throw: … }')}`,
+    remedy: 'Write what belongs there, and take the mark away.',
+  },
 } as const satisfies Record<string, CodePage>;
 
 export type Code = keyof typeof CODES;

@@ -1,12 +1,13 @@
 /** One stated number against one figure: its account, the right text, and the finding if it is not right. */
 import type { Pattern } from '../block/pattern.ts';
-import { pathText } from '../block/place.ts';
+import { placeWords } from '../block/placeWords.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Edit, Finding, Fix, Range, Related } from '../findings/finding.ts';
 import type { NumberText } from '../quantity/notation.ts';
 import { nounEdit } from '../quantity/nouns.ts';
 import { readNumberAt } from '../quantity/read.ts';
+import { assumed } from './assumed.ts';
 import { editsTo, expectedText } from './expected.ts';
 import { inputsOf } from './inputs.ts';
 import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
@@ -85,6 +86,7 @@ export function assess(
         expected,
         change ?? amount,
         saidElsewhere(figure.id, sizeOf(subject, pattern), pattern, ledger),
+        assumed(figure.id, sizeOf(subject, pattern), pattern, ledger),
       ),
       start: standing.ranges[0].start,
       end: standing.ranges.at(-1)?.end ?? standing.ranges[0].end,
@@ -135,7 +137,11 @@ function decidedBy(subject: Subject, pattern: Pattern, ledger: Ledger): Related[
     const origin = pattern.origin(path);
     const of = origin ? ` of ${origin.file.name}` : '';
     return [
-      { ...range, message: `It follows from “${pathText(path)}”${of}.`, ...(origin ? { origin } : {}) },
+      {
+        ...range,
+        message: `It follows from ${placeWords(path, pattern)}${of}.`,
+        ...(origin ? { origin } : {}),
+      },
     ];
   });
 }

@@ -11,7 +11,7 @@ import { BESIDE, type Evidence } from '../reading/evidence.ts';
 import type { ReadPhrase } from '../reading/readPhrases.ts';
 import type { Thing } from '../reading/things/index.ts';
 import { fitOf, isExactFit } from './fit.ts';
-import { amountOf } from './judge.ts';
+import { amountOf, judge } from './judge.ts';
 import type { Tie } from './proof.ts';
 import { readSize } from './readSize.ts';
 
@@ -27,6 +27,14 @@ const MARGIN = 2;
 /** Whatever explains the numbers as they stand speaks for them, if its words fit half as well. */
 const ALIBI = 1.5;
 const ALIBI_MARGIN = 2.5;
+/** Words that leave no doubt what is measured. */
+const CLEAR = 6;
+/** A reading that explains them must be heard so well beside the best. */
+const ALIBI_SHARE = 0.35;
+/** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
+const REDEEMED = 3;
+/** And so much for one of which hardly anything is said. */
+const TELLING = 5;
 /** A wrong number that another reading comes so near to is not told which of the two it is. */
 const CLOSE = 0.75;
 /** What is said of such a number needs words as strong as this for each reading, and few readings. */
@@ -41,6 +49,8 @@ interface DecidedTie {
   readonly agrees: boolean;
   /** Whether it is the very number, not only enough. */
   readonly isExact: boolean;
+  /** How much its agreement says; nothing where it is not exact. */
+  readonly told: number;
 }
 
 interface Settled {
@@ -76,15 +86,29 @@ export class Decision {
     this.anchor = settled[0] && isBeyondDoubt(settled[0]) ? settled[0].candidate.thing : undefined;
     const open = new Set(settled.flatMap(({ ties }) => ties.map(({ number }) => number)));
     for (const each of settled) {
-      if (each.candidate.isWeak || each.candidate.score < Math.max(ENOUGH, best - MARGIN)) continue;
-      for (const { number, tie, agrees } of each.ties) {
-        if (!open.delete(number)) continue;
+      if (!isHeard(each, best) && !isTelling(each)) continue;
+      for (const { number, tie, agrees, isExact } of each.ties) {
+        if (!open.has(number)) continue;
+        // That it is enough for a thing says little: what the words rather speak of may need more.
+        if (!agrees || isExact || each.total >= VERIFIED) open.delete(number);
         const isWrong =
-          each.total >= WRONG && !this.#isDoubtful(number, each) && !hasAlibi(number, each, possible);
+          each.total >= WRONG &&
+          !this.#isDoubtful(number, each) &&
+          !this.#isSpare(number, each) &&
+          !this.#isSum(number, each, possible) &&
+          !hasAlibi(number, each, possible);
         if (agrees ? each.total >= VERIFIED : isWrong) this.ties.push([number, tie]);
         else if (!agrees) this.#unclear(number, each, settled);
       }
     }
+  }
+
+  /** So much more than needed is likelier another thing's number, or cut in another way, where nothing beside it agrees. */
+  #isSpare(number: ReadNumber, { ties, candidate }: Settled): boolean {
+    const own = ties.find((each) => each.number === number);
+    if (!own || ties.some((each) => each !== own && each.agrees)) return false;
+    if (candidate.said >= CLEAR) return false;
+    return judge(number, own.tie.figure, own.tie.value, this.#pattern.house) === 'generous';
   }
 
   /** Numbers whose every likely reading is strong, and which no reading explains, nor all of them together. */
@@ -111,22 +135,65 @@ export class Decision {
     const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
     const isCount = number.unit === undefined && number.kind === 'count';
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
+    const figure = ties.find((each) => each.number === number)?.tie.figure.id;
     if (isLooseWord(number, evidence)) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
-    if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
+    // "From each fat quarter, cut:" so many of each one, which few figures count.
+    if (isCount && strength('scope:container') >= FROM_EACH && !/per-(?:strip|set)$/.test(figure ?? ''))
       return true;
+    if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
+      return !(figure?.endsWith('.each') && strength('scope:each') >= BESIDE && candidate.said >= CLEAR);
     if (
       isCount &&
       SERIES.test(line.text.slice(Math.max(0, phrase.core.start - 8), phrase.core.end + 8)) &&
       isAlone
     )
       return true;
-    const figure = ties.find((each) => each.number === number)?.tie.figure.id;
-    if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE) return true;
+    // "Lay them out in three rows": a block has rows as well.
+    if (candidate.thing.topic === 'layout' && number.value.compare(FEW) <= 0 && !this.#isOfBlocks())
+      return true;
+    if (candidate.thing.topic === 'layout' && this.#makesAllBlocks(number)) return true;
+    if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE)
+      return isFabricWidth(number) || !ties.every((each) => each.number === number || each.isExact);
     return (
       candidate.thing.topic === HOUSE &&
       strength('part:seam', 'part:selvage', 'part:overhang', 'part:joining') < BESIDE
     );
+  }
+
+  /** Whether it counts several things together that are alike in all else: squares of one size for two units. */
+  #isSum(number: ReadNumber, best: Settled, all: readonly Settled[]): boolean {
+    if (!best.ties.some(({ isExact }) => isExact)) return false;
+    const like = all.flatMap(({ ties }) => {
+      const own = ties.find((tie) => tie.number === number);
+      const isLike = best.ties.every(
+        (each) => !each.isExact || ties.some((tie) => tie.number === each.number && tie.isExact),
+      );
+      return own && isLike ? [own.tie] : [];
+    });
+    const distinct = like.filter(
+      ({ figure }, index) => like.findIndex((one) => one.figure === figure) === index,
+    );
+    const amount = amountOf(number, 'count', this.#pattern.house);
+    const values = distinct.filter(({ figure }) => figure.kind === 'count').map(({ value }) => value.shown);
+    return values.some((a, i) => values.slice(i + 1).some((b) => amount?.equals(a.add(b))));
+  }
+
+  /** "3 columns of 10" are thirty blocks as well, sewn together in another order. */
+  #makesAllBlocks({ value, written, passage }: ReadNumber): boolean {
+    const all = [...(this.#ledger.figure('layout.blocks')?.values.values() ?? [])];
+    return passage.numbers.some(
+      (other) =>
+        Math.abs(other.written.start - written.start) < NEARBY &&
+        all.some(({ shown }) => shown.equals(value.mul(other.value))),
+    );
+  }
+
+  #isOfBlocks(): boolean {
+    const { evidence } = this.#phrase;
+    const blocks = Object.keys(this.#pattern.entries.blocks ?? {});
+    const clue = evidence.clue(['part:block', ...blocks.map((name): Concept => `name:block.${name}`)]);
+    return (clue?.strength ?? 0) >= BESIDE;
   }
 
   #settle(candidate: Candidate): Settled {
@@ -137,12 +204,12 @@ export class Decision {
     const isRight = (ties: readonly DecidedTie[]) => ties.length > 0 && ties.every(({ agrees }) => agrees);
     const someAgree = sides.some(({ ties }) => isRight(ties));
     // That strips reach across the fabric is said in passing: where nothing else agrees, another length is meant.
-    const isPassing = ({ id, ties }: { id: string; ties: readonly DecidedTie[] }) =>
-      id === USABLE_WIDTH && candidate.thing.topic !== HOUSE && !isRight(ties) && !someAgree;
+    const isMeant = ({ id, ties }: { id: string; ties: readonly DecidedTie[] }) =>
+      id !== USABLE_WIDTH || candidate.thing.topic === HOUSE || isRight(ties) || someAgree;
     return {
       candidate,
       total: candidate.score + sides.reduce((sum, { worth }) => sum + worth, 0),
-      isPossible: sides.every((side) => side.isPossible && !isPassing(side)),
+      isPossible: sides.every((side) => side.isPossible && isMeant(side)),
       ties: sides.flatMap(({ ties }) =>
         ties.map((each) => ({ ...each, tie: withClues(each.tie, candidate) })),
       ),
@@ -164,6 +231,7 @@ export class Decision {
           number,
           agrees: typeof fit === 'number',
           isExact: isExactFit(fit),
+          told: typeof fit === 'number' && isExactFit(fit) ? fit : 0,
           tie: { figure, ...found },
         });
     }
@@ -171,6 +239,17 @@ export class Decision {
     const isPossible = strange === 0 || right >= all.length / 2;
     return { ties, isPossible, worth: worth / Math.max(1, all.length) };
   }
+}
+
+function isPassing({ figure }: Tie, { candidate }: Settled): boolean {
+  return figure.id === USABLE_WIDTH && candidate.thing.topic !== HOUSE;
+}
+
+/** Whole inches or centimetres in which fabric is sold, whatever the pattern counts on. Common practice. */
+function isFabricWidth({ value, unit }: ReadNumber): boolean {
+  if (value.d !== 1n) return false;
+  const [least, most] = unit === 'cm' ? [90, 115] : [36, 45];
+  return value.compare(least) >= 0 && value.compare(most) <= 0;
 }
 
 /** "2 rows of 2", "1, 3, 5, 5, 3, 1": members of a longer row of numbers. */
@@ -181,16 +260,37 @@ const HOUSE = 'house';
 /** "All three must be the same": a small number in words is a count of the pattern's only beside a noun of the trade. */
 function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): boolean {
   if (unit || written.notation.numeral.form !== 'words' || value.compare(MOST_LOOSE) > 0) return false;
+  if ((evidence.clue(['axis:per row'])?.strength ?? 0) >= BESIDE) return false;
   return (['form', 'name', 'part'] as const).every(
     (each) => (evidence.rival(each, [])?.strength ?? 0) < BESIDE,
   );
 }
 
 const MOST_LOOSE = 5;
+/** So far apart, in characters, stand the counts of rows and of what is in a row. */
+const NEARBY = 30;
+/** In the clause itself, or in the line above a list. */
+const FROM_EACH = 0.6;
 /** So few may be a part of what is counted, in a step or a row. */
 const FEW = 4;
 /** What is told in so few words even of small numbers. */
 const SURE_COUNTS = /(?:strips|panels|squares|triangles)$|^(?:binding|backing|setting|layout|own)/;
+
+function toldBy({ ties }: Settled): number {
+  return ties.reduce((sum, { told }) => sum + told, 0);
+}
+
+/** Whether its words say enough, beside the best; what the trade would say besides, a number may say instead. */
+function isHeard(each: Settled, best: number): boolean {
+  const { score, isWeak } = each.candidate;
+  return score >= Math.max(ENOUGH, best - MARGIN) && (!isWeak || toldBy(each) >= REDEEMED);
+}
+
+/** Whether its numbers say so much that few words are enough. */
+function isTelling(each: Settled): boolean {
+  const { candidate, ties } = each;
+  return candidate.score >= 0 && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
+}
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {
   return !candidate.isWeak && total >= VERIFIED && ties.every(({ agrees }) => agrees);
@@ -212,7 +312,15 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
   return all.some((other) => {
     const own = other.ties.find((tie) => tie.number === number);
     if (!own || !tied || isSameValue(own.tie, tied)) return false;
-    if (!own.agrees) return !other.candidate.isWeak && best.total - other.total < CLOSE;
+    if (!own.agrees)
+      return (
+        !own.tie.value.shown.equals(tied.value.shown) &&
+        !other.candidate.isWeak &&
+        best.total - other.total < CLOSE
+      );
+    if (other.candidate.said < Math.max(ALIBI, best.candidate.said * ALIBI_SHARE)) return false;
+    // That strips reach across the fabric is said in passing, and explains no other length.
+    if (isPassing(own.tie, other) && !other.ties.some((each) => each !== own && each.isExact)) return false;
     return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.isExact));
   });
 }

@@ -52,5 +52,6 @@ function isFarAbove(amount: Rational, { kind }: Figure, { shown }: FigureValue):
 function rarity({ value, unit }: ReadNumber): number {
   const size = value.valueOf();
   if (!unit && value.d === 1n) return size <= 1 ? 0.5 : size <= 4 ? 1.2 : size <= 12 ? 2 : 3;
+  if (size > 60 && value.d > 1n) return 4;
   return value.d > 1n || size > 12 ? 3 : 2;
 }

@@ -13,14 +13,20 @@ export interface Input {
 /** Every input of a figure, its own and those of the figures that it uses; the nearest first. */
 export function inputsOf(id: string, size: string, ledger: Ledger): BlockPath[] {
   const found = new Map<string, FigureValue['inputs'][number]>();
-  const seen = new Set<string>();
+  for (const { inputs } of valuesBehind(id, size, ledger))
+    for (const input of inputs) found.set(input.join('\u0000'), input);
+  return [...found.values()];
+}
+
+/** The value of a figure for a size, and those that it was computed from; the nearest first. */
+export function valuesBehind(id: string, size: string, ledger: Ledger): FigureValue[] {
+  const found = new Map<string, FigureValue>();
   const queue = [id];
   for (let next = queue.shift(); next !== undefined; next = queue.shift()) {
-    if (seen.has(next)) continue;
-    seen.add(next);
-    const value = ledger.figure(next)?.values.get(size);
-    for (const input of value?.inputs ?? []) found.set(input.join('\u0000'), input);
-    queue.push(...(value?.uses ?? []));
+    const value = found.has(next) ? undefined : ledger.figure(next)?.values.get(size);
+    if (!value) continue;
+    found.set(next, value);
+    queue.push(...value.uses);
   }
   return [...found.values()];
 }

@@ -1,6 +1,7 @@
 /** The sentences of the proof: what is stated, what it should be, why. */
 import { lowerFirst } from '../block/words.ts';
 import type { Figure, FigureValue } from '../figures/figure.ts';
+import { SAYS_SO } from '../figures/rooms/stated.ts';
 import type { Show } from '../figures/show.ts';
 import type { Rational } from '../quantity/rational.ts';
 import type { Verdict } from './judge.ts';
@@ -19,6 +20,7 @@ export interface Subject {
  * @param expected the right value in the author's style
  * @param stated the stated value as a count or in inches; or what changed since it was right
  * @param elsewhere what another manuscript says that the figure rests on, as a clause
+ * @param assumed what it rests on although nobody says it
  */
 export function message(
   verdict: Exclude<Verdict, 'verified'>,
@@ -27,18 +29,19 @@ export function message(
   expected: string,
   stated: Rational | string | undefined,
   elsewhere?: string | undefined,
+  assumed?: string | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
-  const rest = elsewhere === undefined ? '' : `; ${elsewhere}`;
-  const why = typeof stated === 'string' ? `: ${stated}` : reasons(value, stated) + rest;
+  const usual = assumed === undefined ? '' : ` (${assumed})`;
+  const why = typeof stated === 'string' ? stated : reasons(value, stated, elsewhere) + usual;
   switch (verdict) {
     case 'wrong':
-      return `${title} is ${expected}, not ${text}${why}.`;
+      return `${title} is ${expected}, not ${text}: ${why}.`;
     case 'short':
-      return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}${why}.`;
+      return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}: ${why}.`;
     case 'generous':
-      return `${title} need only be ${expected}, and ${text} is well above it: ${value.because}${rest}.`;
+      return `${title} need only be ${expected}, and ${text} is well above it: ${reasons(value, undefined, elsewhere)}${usual}.`;
     case 'other kind':
       return `${title} is ${figure.kind === 'count' ? 'a count' : 'a length'}, but ${text} is ${figure.kind === 'count' ? 'a length' : 'a count'}.`;
   }
@@ -50,8 +53,12 @@ export function titleOf({ figure, size }: Subject): string {
   return `In the size “${size}”, ${lowerFirst(title)}`;
 }
 
-/** The reason, and what the stated value would give. */
-function reasons({ because, against }: FigureValue, amount: Rational | undefined): string {
-  const instead = amount && against(amount);
-  return `: ${because}${instead ? `; ${instead}` : ''}`;
+/** The reason, what the stated value would give, and what another manuscript says for it. */
+function reasons(
+  { because, against }: FigureValue,
+  amount: Rational | undefined,
+  elsewhere: string | undefined,
+): string {
+  const isOnlyThere = because === SAYS_SO && elsewhere !== undefined;
+  return [isOnlyThere ? undefined : because, amount && against(amount), elsewhere].filter(Boolean).join('; ');
 }

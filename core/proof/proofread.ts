@@ -7,6 +7,7 @@ import { type Manuscript, type ReadNumber, readManuscript } from '../manuscript/
 import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
 import type { Earlier } from './earlier/earlier.ts';
+import { findGaps } from './gaps.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
@@ -40,7 +41,8 @@ export function proofread({ source, use, before = [] }: Document): Proof {
   const staleness = new Staleness(before, manuscript, pattern, ledger);
   const { statements, findings: stated } = checkStatements(source, pattern, ledger, staleness);
   const tied = new Set([...tags.ties.keys(), ...readings.ties.keys()].map(({ written }) => written));
-  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated];
+  const gaps = findGaps(manuscript);
+  const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated, ...gaps];
   const accountOf = (number: ReadNumber, tie: Tie | undefined, rivals?: readonly Tie[]): Assessed => {
     const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript), staleness };
     if (!tie && rivals && !isReserved(number, false)) {
@@ -55,8 +57,6 @@ export function proofread({ source, use, before = [] }: Document): Proof {
     const { kind, expected, finding } = assess(standing, subject, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return { account: untied(number) };
-    // Without a tag, so much more than needed is likelier another thing's number, or cut in another way.
-    if (kind === 'generous' && !tags.ties.has(number)) return { account: untied(number) };
     return { account: { number, kind, tie, expected, code: finding?.code, reason: undefined }, finding };
   };
   const tiedAccounts = manuscript.numbers.map((number): Account => {

@@ -171,5 +171,9 @@ export function isReservedBy({ before, behind, when }: Reservation, standing: St
 
 export function isReserved(number: ReadNumber, isList: boolean): boolean {
   const standing = standingOf(number, isList);
-  return RESERVATIONS.some((row) => isReservedBy(row, standing));
+  if (RESERVATIONS.some((row) => isReservedBy(row, standing))) return true;
+  // "Roughly 60 x 71 in" says so of both sides.
+  const first = number.group?.kind === 'size' ? number.group.members[0] : undefined;
+  const leader = number.passage.numbers.find(({ written }) => written === first);
+  return leader !== undefined && leader !== number && isReserved(leader, isList);
 }

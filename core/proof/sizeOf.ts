@@ -17,7 +17,8 @@ export interface SizeChoice {
  *
  * 1. the tag names the size;
  * 2. the figure is the same in all sizes;
- * 3. the numbers before the tag are a list with one number per size, `5 (7, 9)` or `5/7/9`;
+ * 3. the numbers before the tag are a list with one number, or one size in inches, for each size of the pattern:
+ *    `5 (7, 9)` or `5/7/9`;
  * 4. the head of the column, or of the row, names one size;
  * 5. a heading above names one size.
  */
@@ -36,10 +37,9 @@ export function sizesOf(
     choices: [{ number: last, size, evidence }],
   });
   if (tag.size !== undefined) return one(tag.size);
-  const list =
-    tag.figures.length === 1
-      ? sizeList(before, passage.text, names.length, isSame(figure, pattern))
-      : undefined;
+  const list = sizeList(before, passage.text, names.length, tag.figures.length, isSame(figure, pattern))?.map(
+    (sides) => sides[index] ?? last,
+  );
   if (list)
     return {
       choices: list.map((number, at) => ({
@@ -69,19 +69,29 @@ export function isSame({ values }: Figure, { sizes }: Pattern): boolean {
 }
 
 /**
- * The last numbers before a tag when they are written as a list with one number for each size. Where all sizes have
- * the same value, nobody lists it: `43/44"` is then a range.
+ * The last numbers before a tag when they are written as a list with one number for each size, or one size in inches
+ * for each: `60" × 74" (74" × 102")`. Where all sizes have the same value, nobody lists it: `43/44"` is then a range.
+ *
+ * @param sides how many numbers stand for each size
  */
 function sizeList(
   before: readonly ReadNumber[],
   text: string,
   sizes: number,
+  sides: number,
   same: boolean,
-): readonly ReadNumber[] | undefined {
-  if (sizes < 2 || before.length < sizes) return undefined;
-  const last = before.slice(-sizes);
-  const between = last.slice(1).map(({ written }, i) => text.slice(last[i]?.written.end, written.start));
+): readonly (readonly ReadNumber[])[] | undefined {
+  if (sizes < 2 || before.length < sizes * sides) return undefined;
+  const last = before.slice(-sizes * sides);
+  const list = Array.from({ length: sizes }, (_, at) => last.slice(at * sides, (at + 1) * sides));
+  const isOneEach = list.every(([first, ...others]) =>
+    others.every((other) => first?.group !== undefined && other.group === first.group),
+  );
+  if (!isOneEach) return undefined;
+  const between = list
+    .slice(1)
+    .map((next, i) => text.slice(list[i]?.at(-1)?.written.end, next[0]?.written.start));
   const brackets = between.every((gap, i) => (i === 0 ? /^\s*[([]\s*$/ : /^\s*[,;/]\s*$/).test(gap));
   const slashes = !same && between.every((gap) => /^\s*\/\s*$/.test(gap));
-  return brackets || slashes ? last : undefined;
+  return brackets || slashes ? list : undefined;
 }

@@ -21,8 +21,9 @@ export function isLikelySlip(slip: Slip, others: readonly Rational[], seam: Rati
   if (others.some((other) => other.equals(amount))) return true;
   // Half of it is no slip: a binding that is folded, a first half of the blocks.
   if (amount.equals(right.mul(2n))) return true;
-  if (right.equals(amount.mul(2n))) return false;
+  if (right.equals(amount.mul(2n)) && !(kind === 'count' && right.compare(2) <= 0)) return false;
   if (isSwapped(written.floor(), rightWritten.floor())) return true;
+  if (100n % written.d === 0n && isSwapped(written.mul(100n), rightWritten.mul(100n).floor())) return true;
   if (kind === 'count') return difference.compare(2) <= 0;
   // A fraction that was lost: 2 for 2 7/8.
   if (isInteger(written) && written.equals(rightWritten.floor())) return true;
@@ -31,7 +32,7 @@ export function isLikelySlip(slip: Slip, others: readonly Rational[], seam: Rati
   return difference.compare(rational(3, 8)) <= 0 || difference.equals(ONE);
 }
 
-/** 36 for 63, and 21 for 12. */
+/** 36 for 63, 21 for 12, and 1.52 for 1.25. */
 function isSwapped(a: Rational, b: Rational): boolean {
   const digits = (x: Rational) => x.toString().replace(/\D/g, '').split('').sort().join('');
   return digits(a) === digits(b) && digits(a).length > 1;

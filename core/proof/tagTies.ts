@@ -5,6 +5,7 @@ import type { Figure } from '../figures/figure.ts';
 import type { Ledger } from '../figures/ledger.ts';
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Finding, Range } from '../findings/finding.ts';
+import { GAP_MARKS } from '../findings/gap.ts';
 import type { Manuscript, Passage, ReadNumber, TagComment } from '../manuscript/manuscript.ts';
 import type { Tag } from '../manuscript/tags.ts';
 import { isExcused, noSuchFigure } from './excuse.ts';
@@ -22,7 +23,7 @@ export function tieTags(manuscript: Manuscript, pattern: Pattern, ledger: Ledger
   return reading;
 }
 
-const TAGGED = 'a tag behind the number names it';
+export const TAGGED = 'a tag behind the number names it';
 
 class TagReading implements TagTies {
   readonly ties = new Map<ReadNumber, Tie>();
@@ -42,7 +43,9 @@ class TagReading implements TagTies {
       const before = passage.numbers.filter(({ written }) => written.start >= from && written.end <= tag.at);
       if ('problem' in tag.meaning) this.#report('bad-tag', tag, tag.meaning.problem);
       else if ('skip' in tag.meaning) this.#skip(tag, before);
-      else this.#tag(tag, tag.meaning, passage, before);
+      // A list in which a number is still missing is told at the gap.
+      else if (passage.text.slice(from, tag.at).search(GAP_MARKS) < 0)
+        this.#tag(tag, tag.meaning, passage, before);
       from = tag.at;
     }
   }

@@ -163,7 +163,7 @@ function listed(text: string, amounts: readonly Amount[], { sizes }: Pattern): A
 function isListOfSizes(text: string, list: readonly Amount[]): boolean {
   const isSize = ({ sides, isGrid }: Amount) =>
     sides.length === 2 &&
-    !isGrid &&
+    isGrid === list[0]?.isGrid &&
     sides.every(({ spots }) => spots.length === 1 && spots[0]?.size === undefined);
   const gaps = list.slice(1).map(({ start }, i) => text.slice(list[i]?.end, start));
   const isBracket = gaps.every((gap, i) => (i === 0 ? /^\s*[([]\s*$/ : /^["”″]?\s*[,;/]\s*$/).test(gap));

@@ -17,6 +17,8 @@ export interface Candidate {
   readonly readings: readonly Reading[];
   /** How well the words fit; numbers are not looked at yet. */
   readonly score: number;
+  /** The same without what the phrases beside it say. */
+  readonly said: number;
   /** For the author, the strongest first. */
   readonly clues: readonly string[];
   /** Something that the trade would say is missing: enough to leave a number alone, never enough to tie it. */
@@ -32,6 +34,7 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
   form: 6,
   state: 4,
   axis: 6,
+  edge: 6,
   act: 0,
   scope: 2,
   size: 0,
@@ -40,7 +43,7 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
 const CARRIES: ReadonlySet<ConceptClass> = new Set(['part', 'border', 'fabric', 'name']);
 const OWN_SENTENCE = 0.62;
 /** Where the clause itself names one, what another clause names is of no account. */
-const DECIDES: ReadonlySet<ConceptClass> = new Set(['axis', 'state']);
+const DECIDES: ReadonlySet<ConceptClass> = new Set(['axis', 'edge', 'state']);
 /** An amount of the phrase that the thing has no figure for, or that it has one for and leaves alone. */
 const LEFT_OVER = 2.5;
 const LEFT_ALONE = 3.5;
@@ -66,8 +69,8 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
   const isContent = (evidence.clue(['act:content'])?.strength ?? 0) >= BESIDE;
   const isPrecut = (evidence.clue(['form:fat quarter'])?.strength ?? 0) >= CERTAIN && !phrase.size;
   const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
-  // "Lay two of them on opposite corners": a part of what was counted before, which no figure fixes.
-  if (isPartOfThem(evidence)) return [];
+  // "Lay two of them on opposite corners": most likely a part of what was counted before, which no figure fixes.
+  const isPart = isPartOfThem(evidence);
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
@@ -82,10 +85,12 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
       .map(({ readings, wants, cost }): Candidate => {
         const own = weigh(wants, evidence);
         const rivals = against([...thing.wants, ...wants], thing.against ?? [], evidence);
+        const score = base.score + own.score + (thing.prior ?? 0) - rivals - cost;
         return {
           thing,
           readings,
-          score: base.score + own.score + (thing.prior ?? 0) - rivals - cost,
+          score,
+          said: score,
           get clues() {
             const all = [...base.clues, ...own.clues].sort((a, b) => b.weight - a.weight);
             // What is done with a thing tells an author less than what it is called.
@@ -93,7 +98,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
             const clues = names.length > 0 ? names : all;
             return withoutRepeats(clues.map(({ clue }) => clue.words())).slice(0, 3);
           },
-          isWeak: base.isWeak || own.isWeak,
+          isWeak: isPart || base.isWeak || own.isWeak,
         };
       });
   });
@@ -136,7 +141,8 @@ function weigh(wants: readonly Want[], evidence: Evidence): Weighed {
 function against(wants: readonly Want[], more: readonly ConceptClass[], evidence: Evidence): number {
   const wanted = new Map<ConceptClass, { concepts: Concept[]; strength: number }>();
   for (const each of more) wanted.set(each, { concepts: [], strength: 0 });
-  for (const { concepts } of wants) {
+  for (const { concepts, free } of wants) {
+    if (free) continue;
     const strength = evidence.clue(concepts)?.strength ?? 0;
     for (const concept of concepts) {
       const known = wanted.get(classOf(concept)) ?? { concepts: [], strength: 0 };
@@ -200,7 +206,9 @@ function readAmount({ sides, isGrid }: Amount, thing: Thing, isUnderstood: boole
     ...both(of('width'), of('length'), -SHAPE),
     ...both(of('length'), of('width'), TURNED - SHAPE),
     ...of('side').flatMap((slot) => both([slot], [slot], -SHAPE - 0.1)),
-    ...(isGrid ? both(of('count'), of('count'), 0) : []),
+    ...(isGrid
+      ? [...both(of('across'), of('down'), -SHAPE), ...both(of('down'), of('across'), TURNED - SHAPE)]
+      : []),
   ];
 }
 
@@ -234,7 +242,8 @@ function misfit(
   const isCount = spots.every(
     ({ number }) => number.kind === 'count' || (isGrid && number.unit === undefined),
   );
-  if (takes === 'count') return isCount && units.every((unit) => !unit) ? 0 : undefined;
+  if (takes === 'count' || takes === 'across' || takes === 'down')
+    return isCount && units.every((unit) => !unit) ? 0 : undefined;
   if (spots.some(({ number }) => number.kind === 'fraction-of' || isCountWord(number))) return undefined;
   const unit = units.find((each) => each !== undefined);
   if (takes === 'yardage') {

@@ -19,6 +19,8 @@ export type ConceptClass =
   | 'state'
   /** Which way it is measured: `axis:length`. */
   | 'axis'
+  /** At which edges of the quilt it lies: `edge:side`. */
+  | 'edge'
   /** What is done: `act:cut`. */
   | 'act'
   /** Of one block, or of the whole quilt: `scope:each`. */

@@ -50,6 +50,7 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
     if (!known || known.strength < strength) clues.set(mention.says, { says: mention.says, strength, words });
   };
   for (const mention of vocabulary.mentions(line.text)) {
+    if (isOwnNumber(mention, line) || (mention.says === 'part:seam' && !mayBeSeam(phrase))) continue;
     const strength = nearness(mention, phrase, line);
     add(
       mention,
@@ -57,6 +58,8 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
       () => `“${mention.text}” ${strength >= PLACES.head - FARTHEST ? 'beside it' : 'near it'}`,
     );
   }
+  const implied = impliedForm(phrase);
+  if (implied) add({ says: implied, start: 0, end: 0, text: '' }, IMPLIED, () => 'its two sides');
   for (const { where, text, strength } of layers)
     for (const mention of vocabulary.mentions(text))
       add(mention, strength, () => saidIn(where, text, mention.text));
@@ -69,6 +72,35 @@ export function evidenceFor(line: Line, phrase: Phrase, vocabulary: Vocabulary):
     ],
     vocabulary,
     hasUnits(line, phrase),
+  );
+}
+
+/** So sure is the form that two sides tell. */
+const IMPLIED = 0.5;
+
+/** What is as wide as it is long is a square, said or not. */
+function impliedForm({ size }: Phrase): Concept | undefined {
+  const [a, b] = size?.sides ?? [];
+  if (!a || !b || size?.isGrid) return undefined;
+  const isAlike = a.spots.every(({ number }, index) => b.spots[index]?.number.value.equals(number.value));
+  return isAlike ? 'form:square' : 'form:rectangle';
+}
+
+/** Strips are joined with diagonal seams: of nothing larger is a seam the measure. */
+function mayBeSeam({ count, size }: Phrase): boolean {
+  const sides = size?.sides ?? [];
+  const isSmall = sides.every(({ spots }) =>
+    spots.every(
+      ({ number: { value, unit } }) => value.compare(unit === 'mm' ? 40 : unit === 'cm' ? 4 : 2) < 0,
+    ),
+  );
+  return count === undefined && sides.length === 1 && isSmall;
+}
+
+/** The 1 of "1 yard" is no mention of the fabric 1. */
+function isOwnNumber({ start, end }: Mention, { spots }: Line): boolean {
+  return spots.some(
+    (spot) => spot.number.notMeasurement === undefined && spot.start <= start && spot.end >= end,
   );
 }
 
@@ -173,12 +205,15 @@ function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
     if (start >= phrase.start && end <= phrase.end) return PLACES.core;
     return start < phrase.core.start ? PLACES.head : PLACES.sentenceBehind;
   }
-  if (start >= phrase.core.start && end <= phrase.core.end) return PLACES.core;
+  if (start < phrase.core.end && end > phrase.core.start) return PLACES.core;
   if (start >= phrase.core.end && end <= phrase.end) return PLACES.behind - far(start - phrase.core.end);
   if (end <= phrase.core.start && start >= phrase.start) return PLACES.head - far(phrase.core.start - end);
   // "rows of (6)": what stands right before a number belongs to it, whatever stands before that.
   if (end <= phrase.core.start && /^[\s([]*$/.test(line.text.slice(end, phrase.core.start)))
     return PLACES.head;
+  if (start >= phrase.core.end && start < phrase.end && end > phrase.end)
+    // "(7) rows of (6)": what leads to the next number belongs to that.
+    return leadsToNumber(end, line) ? PLACES.later : PLACES.behind - far(start - phrase.core.end);
   const inSentence = start >= phrase.sentence.start && end <= phrase.sentence.end;
   if (inSentence) return start < phrase.core.start ? PLACES.sentenceBefore : PLACES.sentenceBehind;
   if (start > phrase.core.start)
@@ -186,6 +221,10 @@ function nearness({ start, end }: Mention, phrase: Phrase, line: Line): number {
   if (end <= runInEnd(line.text)) return PLACES.runIn;
   const between = line.text.slice(end, phrase.sentence.start).split(/[.!?]\s/).length - 1;
   return Math.max(0.2, PLACES.earlier - 0.1 * Math.max(0, between - 1));
+}
+
+function leadsToNumber(end: number, { text, spots }: Line): boolean {
+  return spots.some((spot) => spot.start >= end && /^[\s([]*$/.test(text.slice(end, spot.start)));
 }
 
 /** A few words at the start of a paragraph that act as its heading: "*Inner border:* …", "2. Blocks. …". */

@@ -23,7 +23,7 @@ const VERB =
 const COMMA = /,(?!\s*(?:each|cut|all|measuring|both)?\s*[(]?$)/;
 /** Where the words behind one amount end, and those before the next begin. */
 const DIVIDE =
-  /[,;:]\s|[.!?]["”)]?\s+(?=["“(]?[\p{Lu}\d(])|\n(?=[^\n]*:)|\s(?:and|then|plus|or|while|but)\s|(?<=\brows?)\sof\s|\s(?:uses?|takes?|contains?)\s|\s[–—|]\s|--|—/gu;
+  /[,;:]\s|[.!?]["”)]?\s+(?=["“(]?[\p{Lu}\d(])|\n(?=[^\n]*:)|\s(?:and(?! (?:the )?bottom)|then|plus|or|while|but)\s|(?<=\brows?)\sof\s|\s(?:uses?|takes?|contains?)\s|\s[–—|]\s|--|—/gu;
 
 export function readPhrases(line: Line, amounts: readonly Amount[]): Phrase[] {
   const groups = grouped(line.text, amounts);
@@ -77,7 +77,8 @@ function grouped(text: string, amounts: readonly Amount[]): Group[] {
       next &&
       !isCount(amount) &&
       isCount(next) &&
-      /^[^.;]{0,40}\s\|\s$/.test(text.slice(amount.end, next.start))
+      /^[^.;]{0,40}\s\|\s$/.test(text.slice(amount.end, next.start)) &&
+      !headsOwnColumn(next)
     ) {
       // In a table the size often stands before the count.
       groups.push({ count: next, size: amount });
@@ -86,6 +87,13 @@ function grouped(text: string, amounts: readonly Amount[]): Group[] {
       groups.push(isCount(amount) ? { count: amount, size: undefined } : { count: undefined, size: amount });
   }
   return groups;
+}
+
+/** Whether the head of its column says what is counted: "blocks" beside a column "finished". */
+function headsOwnColumn({ sides: [side] }: Amount): boolean {
+  return /\b(?:blocks?|strips?|squares?|triangles?|units?|rows?|panels?)\b/i.test(
+    side.spots[0]?.column ?? '',
+  );
 }
 
 export function isCount({ sides, isGrid }: Amount): boolean {
@@ -99,9 +107,20 @@ function joins(gap: string, behind: string): boolean {
   if (flat === CELL_BREAK) return true;
   if (flat.includes(CELL_BREAK)) return /^[^.;|]*\|\s$/.test(flat);
   return (
+    !isAnotherCut(flat, behind) &&
     COUNT_TO_SIZE.test(flat) &&
     !VERB.test(flat.replace(/\b(?:by|x) *$/i, '')) &&
     (!COMMA.test(flat) || isLast(flat, behind))
+  );
+}
+
+/** "Join the six strips, cut 64½" pieces for the sides": what is cut of them has a noun of its own. */
+function isAnotherCut(gap: string, behind: string): boolean {
+  return (
+    /,\s*cut\s*[(]?$/i.test(gap) &&
+    /^["”″]?[)\s]*(?:long |wide )?(?:pieces?|strips?|lengths?|panels?|borders?|squares?|rectangles?)\b/.test(
+      behind,
+    )
   );
 }
 

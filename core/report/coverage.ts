@@ -42,15 +42,10 @@ export function coverageSentence(coverage: Coverage): string {
   const total = measured(coverage);
   if (total === 0) return 'There is no measurement here to check.';
   const { verified, wrong, stale, short, generous, unaccounted } = coverage;
-  if (verified === total) {
-    return total === 1
-      ? 'The one measurement is checked and right.'
-      : `All ${total} measurements are checked and right.`;
-  }
-  const noun = total === 1 ? 'measurement' : 'measurements';
-  const parts = [`${verified} of ${total} ${noun} ${verified === 1 ? 'is' : 'are'} checked and right`];
+  if (verified === total && total > 1) return `All ${total} measurements are checked and right.`;
+  const parts: string[] = [];
   const add = (count: number, one: string, many: string) => {
-    if (count > 0) parts.push(`${count} ${count === 1 ? one : many}`);
+    if (count > 0) parts.push(total === 1 ? one : `${count} ${count === 1 ? one : many}`);
   };
   add(wrong, 'is wrong', 'are wrong');
   add(stale, 'is out of date', 'are out of date');
@@ -61,7 +56,12 @@ export function coverageSentence(coverage: Coverage): string {
     'is tied to no figure, so nobody has checked it',
     'are tied to no figure, so nobody has checked them',
   );
-  return `${joinedWithAnd(parts)}.`;
+  if (total === 1) return `The one measurement ${parts[0] ?? 'is checked and right'}.`;
+  const right =
+    verified === 0
+      ? `None of ${total} measurements is`
+      : `${verified} of ${total} measurements ${verified === 1 ? 'is' : 'are'}`;
+  return `${joinedWithAnd([`${right} checked and right`, ...parts])}.`;
 }
 
 function joinedWithAnd(parts: readonly string[]): string {

@@ -14,6 +14,8 @@ export interface Explanation {
   readonly title: string;
   /** What the author states, against what it should be; `undefined` for an entry. */
   readonly verdict: string | undefined;
+  /** Whether a finding says the same. */
+  readonly isReported: boolean;
   /** Values per size; one column without a name where the sizes do not differ. */
   readonly table: ValueTable;
   /** The working, step by step. */
@@ -87,6 +89,7 @@ function explainStated(proof: Proof, { range, tie, ...stated }: Stated): Explana
     range,
     title: figure.title,
     verdict: verdictOf(stated),
+    isReported: stated.kind !== 'verified',
     table,
     working: [...value.working, ...elsewhere(proof, figure, size)],
     workingOf,
@@ -128,6 +131,7 @@ function explainEntry(proof: Proof, path: BlockPath, offset: number): Explanatio
     range,
     title: `What follows from “${String(path.at(-1))}”`,
     verdict: undefined,
+    isReported: false,
     table: tableOf(proof, figures.slice(0, MOST_ROWS), true),
     working: [],
     workingOf: undefined,
@@ -147,7 +151,16 @@ function explainFigure(
   const value = differs ? figure.values.get(named ?? '') : [...figure.values.values()][0];
   const workingOf = differs && value ? named : undefined;
   const working = value ? [...value.working, ...elsewhere(proof, figure, workingOf ?? null)] : [];
-  return { range, title: figure.title, verdict: undefined, table, working, workingOf, evidence: [] };
+  return {
+    range,
+    title: figure.title,
+    verdict: undefined,
+    isReported: false,
+    table,
+    working,
+    workingOf,
+    evidence: [],
+  };
 }
 
 /** The one figure that an entry is, or names. */

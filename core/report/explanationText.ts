@@ -2,29 +2,58 @@
 import type { Explanation, ValueRow, ValueTable } from './explanation.ts';
 import { plain } from './plainMarkdown.ts';
 
-export function toMarkdown({ title, verdict, table, working, workingOf, evidence }: Explanation): string {
-  const single = singleValue(table);
-  const parts = [`**${plain(title)}**${single === undefined ? '' : `: ${plain(single)}`}`];
+/** The value that is asked for and its working come first; the other sizes may lie below the fold. */
+export function toMarkdown(explanation: Explanation): string {
+  const { title, table, working, evidence } = explanation;
+  const { value, size } = headline(explanation);
+  const parts = [
+    `**${plain(title)}**${size === undefined ? '' : ` for ${plain(size)}`}${value === undefined ? '' : `: ${plain(value)}`}`,
+  ];
+  const verdict = news(explanation);
   if (verdict) parts.push(plain(verdict));
-  if (single === undefined) parts.push(markdownTable(table));
-  if (workingOf) parts.push(`For ${plain(workingOf)}:`);
+  const all = singleValue(table) === undefined ? [markdownTable(table)] : [];
+  if (value === undefined) parts.push(...all);
   if (working.length > 0) parts.push(numbered(working.map(plain)));
+  if (value !== undefined) parts.push(...all);
   if (evidence.length > 0) parts.push(`*Why this number: ${plain(evidence.join('; '))}.*`);
   return parts.join('\n\n');
 }
 
-export function toPlainText({ title, verdict, table, working, workingOf, evidence }: Explanation): string {
-  const [only] = table.rows.length === 1 ? table.rows : [];
-  const rows = only
-    ? [perSize(only, table)]
-    : table.rows.map((row) => `${row.title}: ${perSize(row, table)}`);
+export function toPlainText(explanation: Explanation): string {
+  const { title, table, working, evidence } = explanation;
+  const { value, size } = headline(explanation);
+  const rows =
+    table.rows.length === 1
+      ? table.rows.map((row) => perSize(row, table))
+      : table.rows.map((row) => `${row.title}: ${perSize(row, table)}`);
   const parts = [
-    singleValue(table) === undefined ? [title, ...rows].join('\n') : valueLine({ title, table }),
+    value === undefined
+      ? [title, ...rows].join('\n')
+      : `${title}${size === undefined ? '' : ` for ${size}`}: ${value}`,
   ];
+  const verdict = news(explanation);
   if (verdict) parts.push(verdict);
-  if (working.length > 0) parts.push((workingOf ? `For ${workingOf}:\n` : '') + numbered(working));
+  if (working.length > 0) parts.push(numbered(working));
+  if (size !== undefined) parts.push(`In all sizes: ${rows.join('; ')}`);
   if (evidence.length > 0) parts.push(`Why this number: ${evidence.join('; ')}.`);
   return parts.join('\n\n');
+}
+
+/** The one value that is asked for, and the size that it is for where the sizes differ. */
+function headline({ table, workingOf }: Explanation): {
+  value: string | undefined;
+  size: string | undefined;
+} {
+  const [row] = table.rows;
+  const value = row?.values[table.sizes.indexOf(workingOf ?? '')];
+  if (workingOf === undefined || table.isList || !row || value === undefined)
+    return { value: singleValue(table), size: undefined };
+  return { value: row.atLeast ? `at least ${value}` : value, size: workingOf };
+}
+
+/** An editor shows the finding beside the explanation, so that only what is no finding is said here. */
+function news({ verdict, isReported }: Explanation): string | undefined {
+  return isReported ? undefined : verdict;
 }
 
 /** One figure with its value, or its values: `The number of binding strips: at least lap 7, twin 9`. */

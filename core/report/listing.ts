@@ -95,7 +95,7 @@ function summary(path: string, { accounts, pattern }: Proof): string {
   const known = accounts.filter(({ tie }) => tie !== undefined).length;
   return pattern.stated
     ? `${count} in ${path}, of which ${known === 1 ? '1 is read as a figure' : `${known} are read as figures`} of the pattern.`
-    : `${count} in ${path}. Without a measure block nothing says what they should be.`;
+    : `${count} in ${path}. Without a measure block they can only be compared with each other.`;
 }
 
 export interface JsonListing {

@@ -88,7 +88,7 @@ function summary(documents: readonly Proofread[], { paint, width, mended }: Text
   if (manuscripts.length > 0) {
     text.push(coverageSentence(sumCoverage(documents.map(({ proof }) => proof.coverage))));
   } else if (documents.length > 0) {
-    text.push('Without a measure block there is nothing to check the numbers against.');
+    text.push('Without a measure block the numbers can only be compared with each other.');
   }
   const offer = fixOffer(documents);
   if (offer) text.push(offer);

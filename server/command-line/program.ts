@@ -2,6 +2,7 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { VERSION } from '../product.ts';
 import { SHIPPED_REFERENCE } from './shippedReference.ts';
+import { sizeProgram } from './sizeProgram.ts';
 
 const FORMATS = ['text', 'json', 'sarif', 'html'] as const;
 
@@ -39,6 +40,8 @@ export function createProgram(finish: (status: number) => void): Command {
       await readCommand(file, options);
       finish(0);
     });
+
+  program.addCommand(sizeProgram(finish));
 
   program
     .command('import')

@@ -1,6 +1,4 @@
 /** `measure-twice proof`: proofreads files and folders, reports, and on request corrects. */
-
-import { access, constants } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
 import { applyEdits } from '../../core/findings/finding.ts';
 import type { Proof } from '../../core/proof/proof.ts';
@@ -10,10 +8,10 @@ import { fixAll } from '../../core/report/preferred.ts';
 import { needsWork, type Proofread, toReport } from '../../core/report/proofread.ts';
 import { textReport } from '../../core/report/text.ts';
 import { NAME, VERSION } from '../product.ts';
-import { CannotRun, reasonOf } from './cannotRun.ts';
 import { type ManuscriptFile, readManuscripts } from './manuscriptFiles.ts';
 import { safeWrite } from './safeWrite.ts';
 import { FILE_LAYOUT, Progress, terminalLayout } from './terminal.ts';
+import { checkWritable, writeTexts } from './writeTexts.ts';
 
 export interface ProofOptions {
   readonly format: 'text' | 'json' | 'sarif' | 'html';
@@ -42,7 +40,7 @@ interface Corrected {
 export async function proofCommand(paths: readonly string[], options: ProofOptions): Promise<0 | 1> {
   if (options.out !== undefined) await checkWritable(dirname(resolve(options.out)), options.out);
   const results = proofreadAll(await readManuscripts(paths), options);
-  await writeCorrections(results);
+  await writeTexts(results.map(({ file, source }) => ({ file, text: source })));
   const documents = results.map(({ file, proof }) => toReport(file.path, proof, options.strict));
   const mended = results.reduce((sum, result) => sum + result.mended, 0);
   await write(await report(documents, mended, options), options.out);
@@ -106,22 +104,4 @@ function asJson(report: unknown): string {
 async function write(text: string, out: string | undefined): Promise<void> {
   if (out !== undefined) await safeWrite(resolve(out), text);
   else process.stdout.write(text);
-}
-
-/** All or none: one file that cannot be written keeps the others as they are. */
-async function writeCorrections(results: readonly Corrected[]): Promise<void> {
-  const changed = results.filter(({ file, source }) => source !== file.source);
-  for (const { file } of changed) {
-    await checkWritable(file.file, file.path);
-    await checkWritable(dirname(file.file), file.path);
-  }
-  for (const { file, source } of changed) await safeWrite(file.file, source);
-}
-
-async function checkWritable(target: string, name: string): Promise<void> {
-  try {
-    await access(target, constants.W_OK);
-  } catch (error) {
-    throw new CannotRun(`Cannot write ${name}: ${reasonOf(error)}.`);
-  }
 }

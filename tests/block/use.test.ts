@@ -132,7 +132,7 @@ describe('What follows from a used rule', () => {
       [
         'wrong-figure',
         '2¼"',
-        'The width of the binding strip is 2½", not 2¼": the binding strip is cut 2½" wide; the house file house.md says 2 1/2" under “binding strip”.',
+        'The width of the binding strip is 2½", not 2¼": the house file house.md says 2 1/2" under “binding strip”.',
       ],
     ]);
   });
@@ -142,7 +142,7 @@ describe('What follows from a used rule', () => {
     const [related] = finding?.related ?? [];
     const origin = related?.origin;
 
-    expect(related?.message).toBe('It follows from “house.binding strip” of house.md.');
+    expect(related?.message).toBe('It follows from “binding strip” of the house rules of house.md.');
     expect(source.slice(related?.start, related?.end)).toBe('house.md');
     expect(origin?.file).toMatchObject({ id: 'house.md', source: HOUSE });
     expect(HOUSE.slice(origin?.start, origin?.end)).toBe('2 1/2"');

@@ -11,7 +11,9 @@ const developers = readFileSync(join(repository, 'DEVELOPERS.md'), 'utf8');
 
 describe('The README', () => {
   const { commands } = createProgram(() => {});
-  const shown = commands.flatMap(({ options }) => options.filter(({ hidden }) => !hidden));
+  const shown = commands
+    .flatMap((command) => [command, ...command.commands])
+    .flatMap(({ options }) => options.filter(({ hidden }) => !hidden));
 
   it('names every command of the program', () => {
     for (const command of commands) expect(readme).toContain(`\`measure-twice ${command.name()}`);

@@ -54,7 +54,7 @@ describe('the yardage of a fabric', () => {
     // Sides 30½" and top 30½" leave no room for each other: four strips 3½" wide, and two of squares 3⅞".
     expect(working(QUILT, 'fabric.B.cut-length')).toEqual([
       '2 strips 3⅞" wide for 20 squares of Star, 10 from each: 7¾".',
-      '4 strips 3½" wide for border 1: 14".',
+      '4 strips 3½" wide for the border: 14".',
       'Together they take 21¾".',
     ]);
     expect(working(QUILT, 'fabric.C.yardage').slice(0, 1)).toEqual([
@@ -107,7 +107,7 @@ describe('the yardage of a fabric', () => {
         `borders: [{ finished: ${width}", from: A, along: length, corners: corner squares }]`,
       );
     expect(working(along('9 1/2'), 'fabric.A.yardage')).toEqual([
-      '4 strips 10" wide along the length for border 1: 90".',
+      '4 strips 10" wide along the length for the border: 90".',
       '90" is 2½ yd.',
     ]);
     expect(value(along('11 1/2'), 'fabric.A.yardage')).toBe('5 yd');
@@ -155,11 +155,24 @@ describe('published yardage', () => {
   it('of 300 rectangles 3 x 2 in (Bobbin In Quilts, trade): 1 1/2 yd, 48 in as the page cuts them', () => {
     const block = (along: string) =>
       `house: { sell by: 1/4 yd }\nfabrics: { A: Chalk }\npieces: { p: { cut: 3" x 2", count: 300, from: A${along} } }`;
-    // The page lays the 3 in across: 13 across, 24 rows, 48 in. The other way it is 45 in; both are bought as 1½ yd
-    // and 1¼ yd, so the page is never short.
+    // The page lays the 3 in across: 13 across, 24 rows, 48 in. The other way it is 45 in, or 1¼ yd.
     expect(value(block(', along: length'), 'fabric.A.cut-length')).toBe('48"');
-    expect(value(block(', along: length'), 'fabric.A.yardage')).toBe('1½ yd');
-    expect(value(block(''), 'fabric.A.yardage')).toBe('1¼ yd');
+    expect(value(block(''), 'fabric.A.cut-length')).toBe('48"');
+    expect(value(block(''), 'fabric.A.yardage')).toBe('1½ yd');
+  });
+
+  it('is offered as the strips of the pattern take it, and what turned pieces take is not called short', () => {
+    const block =
+      'house: { sell by: 1/4 yd }\nfabrics: { A: Chalk }\npieces: { p: { cut: 3" x 2", count: 300, from: A } }';
+    expect(stated(block, '1¼ yd <!-- = fabric.A.yardage -->')).toEqual([]);
+    expect(
+      stated(block, '3 yd <!-- = fabric.A.yardage -->').map(([code, message]) => [code, message]),
+    ).toEqual([
+      [
+        'generous-figure',
+        'The yardage of fabric A need only be 1½ yd, and 3 yd is well above it: 24 strips 2" wide take 48" (with 40" of usable width, unless the block says otherwise).',
+      ],
+    ]);
   });
 
   it('of 80 squares 2 1/2 in (Feathered Star, trade, author): 5 strips, 3/8 yd', () => {
@@ -176,7 +189,7 @@ describe('published yardage', () => {
       source: `\`\`\`measure\n${block}\nstates: { fabric.A.strips.8 1/2: 29 }\n\`\`\`\n`,
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      'The number of strips 8½" wide from fabric A should be 36, not 29: 144 “p” at 4 from a strip take 36.',
+      'The number of strips 8½" wide from fabric A should be 36, not 29: 144 “p” at 4 from a strip take 36 (with 40" of usable width, unless the block says otherwise).',
     ]);
   });
 
@@ -251,7 +264,7 @@ describe('a stated yardage', () => {
     expect(stated(QUILT, '5/8 yd <!-- = fabric.A.yardage -->')).toEqual([
       [
         'short-figure',
-        'The yardage of fabric A should be 7/8 yd, not 5/8 yd: 2 strips 3⅞" wide, 4 strips 3½" wide and 4 strips 2¼" wide take 30¾"; however it is cut, it takes at least 27⅞".',
+        'The yardage of fabric A should be 7/8 yd, not 5/8 yd: 2 strips 3⅞" wide, 4 strips 3½" wide and 4 strips 2¼" wide take 30¾"; however it is cut, it takes at least 27⅞" (with 40" of usable width and 12" to join, unless the block says otherwise).',
         'Change to 7/8 yd',
       ],
     ]);
@@ -262,7 +275,7 @@ describe('a stated yardage', () => {
     expect(stated(block, '1/2 yd <!-- = fabric.A.yardage -->')).toEqual([
       [
         'short-figure',
-        'The yardage of fabric A should be 5/8 yd, not 1/2 yd: 2 strips 10" wide take 20"; yardage is rounded up, not down, and however it is cut, it takes at least 20".',
+        'The yardage of fabric A should be 5/8 yd, not 1/2 yd: 2 strips 10" wide take 20"; yardage is rounded up, not down, and however it is cut, it takes at least 20" (with 40" of usable width, unless the block says otherwise).',
         'Change to 5/8 yd',
       ],
     ]);
@@ -272,7 +285,7 @@ describe('a stated yardage', () => {
     const block =
       'fabrics: { A: Chalk }\npieces: { sash: { cut: 3" x 60", count: 2, along: length, from: A } }';
     expect(stated(block, '1 yd <!-- = fabric.A.yardage -->')[0]?.[1]).toBe(
-      'The yardage of fabric A should be 1¾ yd, not 1 yd: 2 strips 3" wide along the length take 60"; 2 “sash” must run 60" along the length.',
+      'The yardage of fabric A should be 1¾ yd, not 1 yd: 2 strips 3" wide along the length take 60"; 2 “sash” must run 60" along the length (with 40" of usable width, unless the block says otherwise).',
     );
   });
 

@@ -31,6 +31,13 @@ function disagreements(sentence: string): string[] {
   });
 }
 
+/** `the squares for the squares`, `one of the square in a square`, `border 1`. */
+function isClumsy(title: string): boolean {
+  return /\b(\w+)s? (?:of|for) (?:the )?\1s?\b(?!-)|\bone of the\b|\b(?:sets?|number) of (?:\w+ )*square in a square\b|\bborder \d/i.test(
+    title,
+  );
+}
+
 /** What is wrong with the sentences of a block's figures, each with the figure's name. */
 function faults(block: string): string[] {
   const { ledger } = patternOf(block);
@@ -40,6 +47,7 @@ function faults(block: string): string[] {
     const found: string[] = [];
     const said = (text: string, problem: string) => found.push(`${id}: ${problem}: ${text}`);
     if (!/^[A-Z].*[^.]$/u.test(figure.title)) said(figure.title, 'no title');
+    if (isClumsy(figure.title)) said(figure.title, 'clumsy');
     for (const { working, because } of figure.values.values()) {
       for (const text of [figure.title, because, ...working])
         for (const wrong of disagreements(text)) said(text, `“${wrong}” does not agree`);
@@ -78,6 +86,12 @@ describe('the sentences of the figures', () => {
       '4 corner triangles',
     ])
       expect(disagreements(`It has ${right}.`)).toEqual([]);
+    for (const clumsy of [
+      'The cut size of the squares for the squares of Flag',
+      'The size of one of the geese',
+    ])
+      expect(isClumsy(clumsy)).toBe(true);
+    expect(isClumsy('The number of strips for the inner border')).toBe(false);
   });
 
   it('agree in number and read as sentences in random patterns', () => {

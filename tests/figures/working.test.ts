@@ -14,7 +14,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
         'An oval of 14" by 20" measures 53.82" around.',
         '53.82", rounded up to the next ⅛", is 53⅞".',
       ],
-      'binding.strip': ['The binding strip is cut 2¼" wide.'],
+      'binding.strip': ['The measure block says so.'],
       'binding.finished-width': ['Double-fold binding sewn with a ¼" seam shows ¼" on the front.'],
       'binding.square': [
         '65.82" of binding is needed.',
@@ -50,7 +50,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
         'Each corner saves 2 × 4" and adds a quarter circle; together they make 213.13" around.',
         '213.13", rounded up to the next ⅛", is 213¼".',
       ],
-      'finished.corner': ['Each corner is a quarter circle with a radius of 4".'],
+      'finished.corner': ['The measure block says so.'],
       'binding.strips': [
         'With square corners it would be 2 × (50" + 60") = 220".',
         'Each corner saves 2 × 4" and adds a quarter circle; together they make 213.13" around.',
@@ -74,7 +74,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
     lines('finished: hexagon 10"'),
     {
       'finished.edge': ['6 sides × 10" = 60" around.'],
-      'finished.side': ['Each side is 10" long.'],
+      'finished.side': ['The measure block says so.'],
     },
   ],
   [
@@ -87,8 +87,8 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
         '28 arcs make 294.62" around.',
         '294.62", rounded up to the next ⅛", is 294⅝".',
       ],
-      'finished.scallops': ['The edge has 28 scallops.'],
-      'finished.scallop-depth': ['Each scallop is 2" deep.'],
+      'finished.scallops': ['The measure block says so.'],
+      'finished.scallop-depth': ['The measure block says so.'],
       'finished.quarter-width': ['60" ÷ 4 is 15".'],
     },
   ],
@@ -104,7 +104,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
     lines('finished: circle 24"'),
     {
       'finished.edge': ['π × 24" = 75.4" around.', '75.4", rounded up to the next ⅛", is 75½".'],
-      'finished.diameter': ['The circle is 24" across.'],
+      'finished.diameter': ['The measure block says so.'],
       'finished.radius': ['Half of 24" is 12".'],
     },
   ],
@@ -118,7 +118,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
       'sleeve: { finished depth: 4", short of edge: 1" }',
     ),
     {
-      'backing.overhang': ['The backing stands out 4" on each side of the top.'],
+      'backing.overhang': ['This is usual, and holds unless the measure block says otherwise.'],
       'backing.width': ['56" plus 4" on each side is 64".'],
       'backing.panels': ['The backing must reach 78" down, and 2 widths of 40", joined, give 79".'],
       'backing.seams': ['2 panels are joined by 1 horizontal seam.'],
@@ -136,7 +136,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
       'sleeve.cut-depth': ['Twice 4" plus two ¼" seams is 8½".'],
       'sleeve.length': ['56" wide less 1" on each side is 54".'],
       'sleeve.cut-length': ['54" plus ¼" turned under twice at each end is 55".'],
-      'house.squaring': ['The pattern counts on 1".'],
+      'house.squaring': ['The measure block says so.'],
     },
   ],
   [
@@ -163,8 +163,8 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
     ),
     {
       'block.Star.count': ['4 across × 5 down = 20 blocks.'],
-      'block.Star.unfinished': ['With its seams the Star block measures 6½".'],
-      'unit.Star.1.each': ['One Star block has 2.'],
+      'block.Star.unfinished': ['6" plus two ¼" seams is 6½".'],
+      'unit.Star.1.each': ['The measure block says so.'],
       'unit.Star.1.count': ['2 in each of 20 Star blocks make 40.'],
       'unit.Star.1.cut': [
         'A unit that finishes 3" takes, with its seams, a square of 3.85".',
@@ -175,39 +175,39 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
       'unit.Star.1.spare': ['20 × 2 = 40 units, of which 40 are needed.'],
       'unit.Star.1.square-1.per-set': ['One set has 1 square.'],
       'unit.Star.1.square-1.per-strip': ['A strip of 40" gives 10 of 3⅞".'],
-      'piece.plain.each': ['One Star block has 2.'],
+      'piece.plain.each': ['The measure block says so.'],
       'piece.plain.cut': ['3" finished plus two ¼" seams is 3½".'],
       'piece.plain.per-strip': ['A strip of 40" gives 11 of 3½".'],
       'piece.plain.strips': ['40 pieces at 11 from a strip take 4 strips.'],
-      'sashing.finished': ['The sashing finishes 2" wide.'],
+      'sashing.finished': ['The measure block says so.'],
       'sashing.upright.count': [
         'A set of 4 × 5 with sashing around it has 25 sashes between the blocks of a row.',
       ],
       'sashing.count': ['25 between the blocks of a row and 24 between the rows make 49 sashes.'],
       'sashing.cornerstones.count': ['A set of 4 × 5 with sashing around it has 30 crossings of its sashes.'],
       'centre.width': ['4 × 6" + 5 × 2" by 5 × 6" + 6 × 2" is 34" × 42".'],
-      'border.1.finished': ['Border 1 finishes 3" wide.'],
+      'border.1.finished': ['The measure block says so.'],
       'border.1.strips': ['Two sides of 42½" and two of 34½" are joined from 5 strips of 40".'],
       'border.1.joined': ['Two sides of 42½" and two of 34½" together measure 154".'],
       'border.1.corner.count': ['One in each corner makes 4.'],
-      'border.1.finished-width': ['The quilt with border 1 finishes 40" × 48".'],
+      'border.1.finished-width': ['34" × 42" and 3" on each side make 40" × 48".'],
       'border.2.side': ['The sides finish 48" long.', '48" plus two ¼" seams is 48½".'],
       'border.2.quilt-width': ['50" plus two ¼" seams is 50½".'],
       'finished.width': [
         '4 × 6" + 5 × 2" by 5 × 6" + 6 × 2" is 34" × 42".',
-        'Border 1, 3" on each side, makes it 40" × 48".',
-        'Border 2, 5" on each side, makes it 50" × 58".',
+        'The inner border, 3" on each side, makes it 40" × 48".',
+        'The outer border, 5" on each side, makes it 50" × 58".',
       ],
       'fabric.A.cut-length': [
         '2 strips 3⅞" wide for 20 squares of Star, 10 from each: 7¾".',
-        '4 strips 3½" wide for 40 “plain” of Star and 4 corner squares of border 1, 11 from each: 14".',
+        '4 strips 3½" wide for 40 “plain” of Star and 4 corner squares of the inner border, 11 from each: 14".',
         '2 strips 2½" wide for 30 cornerstones, 16 from each: 5".',
         'Together they take 26¾".',
       ],
       'fabric.B.cut-length': [
         '2 strips 3⅞" wide for 20 squares of Star, 10 from each: 7¾".',
         '9 strips 2½" wide for 49 sashes, 6 from each: 22½".',
-        '5 strips 3½" wide for border 1: 17½".',
+        '5 strips 3½" wide for the inner border: 17½".',
         'Together they take 47¾".',
         'Cut more closely, with smaller pieces from what larger ones leave, it could be done with 43¾".',
       ],
@@ -231,7 +231,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
       'finished.width': [
         'A 12" block on point is 12" × √2 = 16.97" across.',
         '4 × 16.97" by 5 × 16.97" is 67.88" × 84.85".',
-        'Border 1, 2" on each side, makes it 71.88" × 88.85".',
+        'The border, 2" on each side, makes it 71.88" × 88.85".',
         '71.88", rounded up to the next ⅛", is 72".',
       ],
       'setting.side.count': ['The layout has 14 side setting triangles.'],
@@ -245,8 +245,8 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
         'The finished short side is 8.49", and its seams make the square 9.34", cut once diagonally.',
         '9.34", rounded up to the next ⅛", is 9⅜".',
       ],
-      'piece.patch.count': ['The pattern takes 30.'],
-      'piece.patch.cut': ['The piece “patch” is cut 4½" × 4½".'],
+      'piece.patch.count': ['The measure block says so.'],
+      'piece.patch.cut': ['The measure block says so.'],
       'fabric.A.yardage': [
         '2 strips 18¼" wide for 4 squares for side setting triangles, 2 from each: 36½".',
         '1 strip 9⅜" wide for 2 squares for corner triangles, 4 from each: 9⅜".',
@@ -265,7 +265,10 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
     lines('layout: { centre: 10" }', 'borders: [{ finished: 3" }]'),
     {
       'centre.width': ['The centre finishes 10" × 10".'],
-      'finished.width': ['The centre finishes 10" × 10".', 'Border 1, 3" on each side, makes it 16" × 16".'],
+      'finished.width': [
+        'The centre finishes 10" × 10".',
+        'The border, 3" on each side, makes it 16" × 16".',
+      ],
       'finished.edge': ['2 × (16" + 16") = 64" around.'],
       'border.1.strips': ['Two sides of 10½" and two of 16½" are cut from 2 strips of 40".'],
       'border.1.side.strips': ['It is cut 10½" long, and one strip of 40" is enough.'],
@@ -284,7 +287,7 @@ const WORKINGS: readonly [title: string, block: string, workings: Readonly<Recor
       '      - { unit: half-square triangle patches, finished: 3", count: 4, from: A }',
     ),
     {
-      'block.Wave.count': ['The pattern makes 7 Wave blocks.'],
+      'block.Wave.count': ['The measure block says so.'],
       'unit.Wave.1.count': ['2 in each of 7 Wave blocks make 14.'],
       'unit.Wave.1.sets': ['14 units at 11 from one strip set take 2 sets.'],
       'unit.Wave.1.strip-1.width': [
@@ -351,7 +354,7 @@ describe('the working', () => {
       [
         'short-figure',
         '22"',
-        'The square for the bias binding must be at least 24", not 22": 230" of binding is needed, and a 24" square gives 265.87" in 8 passes; a 22" square gives 212.84" in 7 passes; the rule of thumb promises 242", but forgets the seams and what is left beside the last line.',
+        'The square for the bias binding must be at least 24", not 22": 230" of binding is needed, and a 24" square gives 265.87" in 8 passes; a 22" square gives 212.84" in 7 passes; the rule of thumb promises 242", but forgets the seams and what is left beside the last line (with 12" to join, unless the block says otherwise).',
       ],
     ]);
   });

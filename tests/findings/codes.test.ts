@@ -11,7 +11,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   ],
   'short-figure': [
     '4',
-    'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼".',
+    'The number of binding strips must be at least 5, not 4: 168" around plus 12" to join is 180"; 4 strips joined give 153¼" (with 40" of usable width and 12" to join, unless the block says otherwise).',
   ],
   'stale-figure': [
     '2¼"',
@@ -19,7 +19,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   ],
   'generous-figure': [
     '2 yd',
-    'The fabric for the binding need only be ⅜ yd, and 2 yd is well above it: 5 strips × 2¼" = 11¼".',
+    'The fabric for the binding need only be ⅜ yd, and 2 yd is well above it: 5 strips × 2¼" = 11¼" (with 40" of usable width and 12" to join, unless the block says otherwise).',
   ],
   'wrong-unit': ['5"', 'The number of binding strips is a count, but 5" is a length.'],
   'unknown-figure': ['finished.egde', 'There is no figure “finished.egde”. Did you mean “finished.edge”?'],
@@ -31,7 +31,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   'stray-tag': ['<!-- = finished.edge -->', 'No number stands before this tag.'],
   'unclear-figure': [
     '5',
-    '5 is neither the number of strips for border 1 (6) nor the number of strips for border 2 (7).',
+    '5 is neither the number of strips for the inner border (6) nor the number of strips for the outer border (7).',
   ],
   'bad-tag': ['<!-- = @ wall -->', 'This tag names no figure; write it as = binding.strips.'],
   'block-syntax': ['binding: { strip: 2 1/4"', 'A bracket that opens before here is not closed.'],
@@ -102,6 +102,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     'What finishes at 12" is 12½" unfinished with two seam allowances of ¼", not 12".',
   ],
   'not-enough': ['58"', 'The backing of 58" × 80" is smaller than the quilt, which is 60" × 72".'],
+  gap: ['…', 'Here a finished size or shape is missing: write it in place of the mark.'],
 };
 
 describe('the table of findings', () => {

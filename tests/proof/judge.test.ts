@@ -229,6 +229,7 @@ describe('what should stand in place of a wrong number', () => {
             because: '',
             inputs: [],
             uses: [],
+            assumes: [],
             against: () => undefined,
           };
           const stated = read(text);

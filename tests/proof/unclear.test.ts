@@ -35,11 +35,11 @@ describe('A number that may state one of two figures', () => {
         code: 'unclear-figure',
         severity: 'warning',
         message:
-          '5 is neither the number of strips for border 1 (6) nor the number of strips for border 2 (7).',
+          '5 is neither the number of strips for the inner border (6) nor the number of strips for the outer border (7).',
         at: '5',
         fixes: [
-          ['Change to 6: the number of strips for border 1', false, 'Cut 6 border strips.'],
-          ['Change to 7: the number of strips for border 2', false, 'Cut 7 border strips.'],
+          ['Change to 6: the number of strips for the inner border', false, 'Cut 6 border strips.'],
+          ['Change to 7: the number of strips for the outer border', false, 'Cut 7 border strips.'],
         ],
       },
     ]);

@@ -26,6 +26,10 @@ describe('The coverage', () => {
     expect(coverageSentence({ ...NO_COVERAGE, verified: 1 })).toBe(
       'The one measurement is checked and right.',
     );
+    expect(coverageSentence({ ...NO_COVERAGE, short: 1 })).toBe('The one measurement is too little.');
+    expect(coverageSentence({ ...NO_COVERAGE, wrong: 1, unaccounted: 2 })).toBe(
+      'None of 3 measurements is checked and right, 1 is wrong, and 2 are tied to no figure, so nobody has checked them.',
+    );
     expect(coverageSentence({ ...NO_COVERAGE, notMeasurement: 4 })).toBe(
       'There is no measurement here to check.',
     );

@@ -72,9 +72,10 @@ describe('The listing of what was read', () => {
       'borders: [{ finished: 2" }, { finished: 4" }]',
     )}Cut 5 border strips.`;
 
-    expect(listed(source).at(-1)).toBe(
-      '      5  A count: 5. 5 is neither the number of strips for border 1 (6) nor the number of strips for border 2 (7).',
-    );
+    expect(listed(source).slice(-2)).toEqual([
+      '      5  A count: 5. 5 is neither the number of strips for the inner border (6) nor the number of strips for the outer',
+      '         border (7).',
+    ]);
   });
 
   it('says why a number is no measurement', () => {

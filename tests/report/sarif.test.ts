@@ -74,7 +74,7 @@ describe('The SARIF report', () => {
           ...['grain', 'strip'].map((entry, id) => ({
             id,
             physicalLocation: { artifactLocation: place, region: expect.objectContaining({ startLine: 3 }) },
-            message: { text: `It follows from “binding.${entry}”.` },
+            message: { text: `It follows from “${entry}” of the binding.` },
           })),
           {
             id: 2,

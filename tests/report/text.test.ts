@@ -26,7 +26,8 @@ describe('The text report', () => {
       [
         'Mistake  quilt.md:6:5',
         '  The number of binding strips must be at least 5, not 4: 168" around plus 12"',
-        '  to join is 180"; 4 strips joined give 153¼".',
+        '  to join is 180"; 4 strips joined give 153¼" (with 40" of usable width and 12"',
+        '  to join, unless the block says otherwise).',
         '',
         '     6 │ Cut 4 <!-- = binding.strips --> strips.',
         '       │     ^',
@@ -34,7 +35,7 @@ describe('The text report', () => {
         '  To fix it: Change to 5',
         '',
         '1 mistake in 1 manuscript.',
-        '0 of 1 measurement are checked and right, and 1 is too little.',
+        'The one measurement is too little.',
         'It can be corrected for you: run the same command with --fix.',
         '',
       ].join('\n'),
@@ -88,7 +89,7 @@ describe('The text report', () => {
 
   it('says what it cannot do without a measure block', () => {
     expect(report('Cut 9 strips.\n')).toBe(
-      'No mistake found in 1 manuscript.\nWithout a measure block there is nothing to check the numbers against.\n',
+      'No mistake found in 1 manuscript.\nWithout a measure block the numbers can only be compared with each other.\n',
     );
   });
 });

@@ -1,6 +1,7 @@
 /** How the block's values become zod schemas: from the text that stands in the block to what it means. */
 import { z } from 'zod';
 import type { Code } from '../../findings/codes.ts';
+import { GAP } from '../../findings/gap.ts';
 import { listed, nearest } from '../words.ts';
 
 /** A reading that failed, with a sentence for the author. */
@@ -92,6 +93,8 @@ export function text<T>(words: ValueWords, read: (text: string) => T | Problem) 
         report(context, 'missing-entry', `Write ${words.title}, for example ${words.examples[0]}.`);
       else if (typeof raw !== 'string' || raw.trim() === '')
         report(context, 'bad-value', `Write ${words.title} here, for example ${words.examples[0]}.`);
+      else if (raw.trim() === GAP)
+        report(context, 'gap', `Here ${words.title} is missing: write it in place of the mark.`);
       else {
         const value = read(raw.trim());
         if (!isProblem(value)) return value;

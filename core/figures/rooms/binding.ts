@@ -12,6 +12,7 @@ import { counted, sentence } from '../sentence.ts';
 import { aroundEdge } from './aroundEdge.ts';
 import { square, tooSmallByArea, tubeOf, whatSquareGives } from './biasSquare.ts';
 import { grainOf } from './grain.ts';
+import { stated } from './stated.ts';
 import { usableWidth } from './usableWidth.ts';
 
 export const bindingRoom: Room = {
@@ -55,8 +56,7 @@ const strip: Definition = {
   derive: (at) => {
     const width = at.entries.binding?.strip?.inches;
     if (!width) return undefined;
-    const because = `the binding strip is cut ${at.show.length(width)} wide`;
-    return { need: Real.of(width), steps: [sentence(because)], because };
+    return stated(width);
   },
 };
 

@@ -4,7 +4,7 @@ import { rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import { toInches } from '../../quantity/units.ts';
 import type { CutRequirement } from '../../trade/units/requirement.ts';
-import type { Size } from '../../trade/units/unit.ts';
+import type { UnitKind } from '../../trade/units/unit.ts';
 import type { Definition, Derived, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
@@ -22,6 +22,8 @@ import {
 import { blockCount } from './quilt.ts';
 import { cutYields, setFigures } from './sets.ts';
 import { bothSides, sizeFigures } from './sizes.ts';
+import { SAYS_SO, stated } from './stated.ts';
+import { withSeams } from './withSeams.ts';
 
 export const blocksRoom: Room = {
   define: (pattern) => [
@@ -41,10 +43,6 @@ export function unitId({ block, index }: PartPlace): string {
 }
 
 function blockFigures(name: string): Definition[] {
-  const finished = (at: Derivation): Size | undefined => {
-    const sides = at.entries.blocks?.[name]?.finished;
-    return sides && { width: Real.of(sides.width), length: Real.of(sides.length) };
-  };
   return [
     {
       id: `block.${name}.count`,
@@ -54,13 +52,12 @@ function blockFigures(name: string): Definition[] {
       derive: (at) => {
         const made = blocksMade(at, name);
         if (made === undefined) return undefined;
-        const stated = at.entries.blocks?.[name]?.make !== undefined;
-        const because =
-          (!stated && blockCount(at)?.because) || `the pattern makes ${counted(made, `${name} block`)}`;
+        if (at.entries.blocks?.[name]?.make !== undefined) return stated(made);
+        const because = blockCount(at)?.because ?? SAYS_SO;
         return { need: Real.of(made), steps: [sentence(because)], because };
       },
     },
-    ...sizeFigures(`block.${name}`, `the ${name} block`, finished),
+    ...sizeFigures(`block.${name}`, `the ${name} block`, (at) => at.entries.blocks?.[name]?.finished),
   ];
 }
 
@@ -69,7 +66,7 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
   const part = pattern.entries.blocks?.[place.block]?.of?.[place.index];
   if (!part || !isUnit(part)) return [];
   const { kind } = part.unit;
-  const name = kind.counted?.units ?? kind.name;
+  const name = kind.several ?? kind.name;
   const what = `${name} of ${place.block}`;
   return [
     {
@@ -79,9 +76,7 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
       rule: 'exact',
       derive: (at) => {
         const each = at.entries.blocks?.[place.block]?.of?.[place.index]?.count;
-        if (!each) return undefined;
-        const because = `one ${place.block} block has ${at.show.count(each)}`;
-        return { need: Real.of(each), steps: [sentence(because)], because };
+        return each && stated(each);
       },
     },
     {
@@ -93,7 +88,8 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
     },
     ...sizeFigures(
       id,
-      `one of the ${what}`,
+      `one ${kind.one} of ${place.block}`,
+      (at) => at.entries.blocks?.[place.block]?.of?.[place.index]?.finished,
       (at) => {
         const unit = unitPart(at, place);
         return (
@@ -105,14 +101,14 @@ function unitFigures(place: PartPlace, pattern: Pattern): Definition[] {
         return unit?.kind.unfinished(unit.spec, at.house.seam);
       },
     ),
-    ...setFigures(id, place, what, kind.counted?.set ?? 'set of pieces'),
-    ...squareFigures(place, what),
-    ...cutNames(pattern, place).flatMap((names, index) => cutFigures(place, index, names, what)),
+    ...setFigures(id, place, what, kind.set ?? 'set of pieces'),
+    ...squareFigures(place, kind, what),
+    ...cutNames(pattern, place).flatMap((names, index) => cutFigures(place, index, names, kind, what)),
   ];
 }
 
 /** Where a unit takes squares of one size only, whatever their fabric: that size, and how many in all. */
-function squareFigures(place: PartPlace, what: string): Definition[] {
+function squareFigures(place: PartPlace, kind: UnitKind, what: string): Definition[] {
   const alike = (at: Derivation) => {
     const requirement = requirementOf(at, place);
     const [first] = requirement?.cuts ?? [];
@@ -124,7 +120,7 @@ function squareFigures(place: PartPlace, what: string): Definition[] {
   return [
     {
       id: `${unitId(place)}.cut`,
-      title: `The cut size of the squares for the ${what}`,
+      title: `The cut size of ${isPatch('square', kind) ? `the ${what}` : `the squares for the ${what}`}`,
       kind: 'length',
       rule: 'at least',
       derive: (at) => {
@@ -135,7 +131,9 @@ function squareFigures(place: PartPlace, what: string): Definition[] {
     },
     {
       id: `${unitId(place)}.squares`,
-      title: `The number of squares for the ${what}`,
+      title: isPatch('square', kind)
+        ? `The number of ${what} to cut`
+        : `The number of squares for the ${what}`,
       kind: 'count',
       rule: 'at least',
       derive: (at) => {
@@ -150,15 +148,21 @@ function squareFigures(place: PartPlace, what: string): Definition[] {
   ];
 }
 
+/** Whether what is cut is the unit itself, and nothing is sewn: a plain square. */
+function isPatch(role: string, { one }: UnitKind): boolean {
+  return role === one;
+}
+
 function cutFigures(
   place: PartPlace,
   index: number,
   { id, role, trimmable }: CutName,
+  kind: UnitKind,
   what: string,
 ): Definition[] {
   const base = `${unitId(place)}.${id}`;
   const cutOf = (at: Derivation) => requirementOf(at, place)?.cuts[index];
-  const title = `the ${role} for the ${what}`;
+  const title = isPatch(role, kind) ? `one ${role} of ${place.block}` : `the ${role} for the ${what}`;
   const side =
     (which: 'width' | 'length'): Definition['derive'] =>
     (at) => {
@@ -173,7 +177,7 @@ function cutFigures(
     }),
     {
       id: `${base}.count`,
-      title: `The number of ${role}s for the ${what}`,
+      title: isPatch(role, kind) ? `The number of ${what} to cut` : `The number of ${role}s for the ${what}`,
       kind: 'count',
       rule: 'at least',
       derive: (at) => {
@@ -194,6 +198,7 @@ function cutSide(
   if (!requirement) return undefined;
   const { show } = at;
   const finished = requirement.kind.finished(requirement.spec);
+  if (isPatch(cut.role, requirement.kind) && cut.next === 'none') return withSeams(at, finished[side], []);
   const isSquare = finished.width.compare(finished.length) === 0;
   const unit = isSquare ? show.length(finished.width) : show.size(finished);
   const square = !cut.fullWidth && cut.cutWidth.equals(cut.cutLength);

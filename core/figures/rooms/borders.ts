@@ -1,17 +1,22 @@
 /** The borders, from the inside out, and the quilt after each of them. */
 import type { Pattern } from '../../block/pattern.ts';
+import { borderName } from '../../block/placeWords.ts';
 import { Real, roundUp } from '../../quantity/real.ts';
 import { type Border, type BorderStrips, borderStrips } from '../../trade/borders.ts';
 import { joinPieces, lostPerJoin } from '../../trade/joining.ts';
 import type { Definition, Derived, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
-import { bordersOf } from './quilt.ts';
+import { bordersOf, centre } from './quilt.ts';
+import { stated } from './stated.ts';
 import { usableWidth } from './usableWidth.ts';
 import { withSeams } from './withSeams.ts';
 
 export const bordersRoom: Room = {
-  define: ({ entries }) => (entries.borders ?? []).flatMap((entry, index) => border(index, entry)),
+  define: ({ entries }) =>
+    (entries.borders ?? []).flatMap((entry, index, all) =>
+      border(index, borderName(index, all.length), entry),
+    ),
   check: ({ entries }) =>
     entries.borders && !entries.layout
       ? [
@@ -28,20 +33,19 @@ export const bordersRoom: Room = {
 
 type BorderEntry = NonNullable<Pattern['entries']['borders']>[number];
 
-function border(index: number, { corners, along }: BorderEntry): Definition[] {
+function border(index: number, name: string, { corners, along }: BorderEntry): Definition[] {
   return [
-    ...widths(index),
-    ...pieces(index, corners === 'mitred'),
-    ...(corners === 'corner squares' ? cornerSquares(index) : []),
-    ...(along === 'length' ? [] : strips(index)),
-    ...quiltWith(index),
+    ...widths(index, name),
+    ...pieces(index, name, corners === 'mitred'),
+    ...(corners === 'corner squares' ? cornerSquares(index, name) : []),
+    ...(along === 'length' ? [] : strips(index, name)),
+    ...quiltWith(index, name),
   ];
 }
 
 const exactLength = { kind: 'length', rule: 'exact' } as const;
 
-function widths(index: number): Definition[] {
-  const name = `border ${index + 1}`;
+function widths(index: number, name: string): Definition[] {
   return [
     {
       id: `border.${index + 1}.finished`,
@@ -49,9 +53,7 @@ function widths(index: number): Definition[] {
       ...exactLength,
       derive: (at) => {
         const finished = at.entries.borders?.[index]?.finished?.inches;
-        if (!finished) return undefined;
-        const because = `${name} finishes ${at.show.length(finished)} wide`;
-        return { need: Real.of(finished), steps: [sentence(because)], because };
+        return finished && stated(finished);
       },
     },
     {
@@ -67,8 +69,7 @@ function widths(index: number): Definition[] {
 }
 
 /** A strip that is to be mitred may be longer: what is too much falls away with the corners. */
-function pieces(index: number, mitred: boolean): Definition[] {
-  const name = `border ${index + 1}`;
+function pieces(index: number, name: string, mitred: boolean): Definition[] {
   const rule = mitred ? 'at least' : 'exact';
   return [
     {
@@ -91,8 +92,7 @@ function pieces(index: number, mitred: boolean): Definition[] {
   ];
 }
 
-function cornerSquares(index: number): Definition[] {
-  const name = `border ${index + 1}`;
+function cornerSquares(index: number, name: string): Definition[] {
   return [
     {
       id: `border.${index + 1}.corner.count`,
@@ -114,8 +114,7 @@ function cornerSquares(index: number): Definition[] {
   ];
 }
 
-function strips(index: number): Definition[] {
-  const name = `border ${index + 1}`;
+function strips(index: number, name: string): Definition[] {
   const one = (id: string, title: string, which: 'sides' | 'ends'): Definition => ({
     id: `border.${index + 1}.${id}.strips`,
     title,
@@ -149,22 +148,26 @@ function strips(index: number): Definition[] {
   ];
 }
 
-function quiltWith(index: number): Definition[] {
+function quiltWith(index: number, name: string): Definition[] {
   const n = index + 1;
   return (['width', 'length'] as const).flatMap((side): Definition[] => [
     {
       id: `border.${n}.finished-${side}`,
-      title: `The finished ${side} of the quilt with border ${n}`,
+      title: `The finished ${side} of the quilt with ${name}`,
       ...exactLength,
       derive: (at) =>
         own(at, index, ({ finished }) => {
-          const because = `the quilt with border ${n} finishes ${at.show.size(finished)}`;
+          const { show } = at;
+          const inside = bordersOf(at)[index - 1]?.finished ?? centre(at)?.size;
+          const width = at.entries.borders?.[index]?.finished?.inches;
+          if (!inside || !width) return undefined;
+          const because = `${show.size(inside)} and ${show.length(width)} on each side make ${show.size(finished)}`;
           return { need: finished[side], steps: [sentence(because)], because };
         }),
     },
     {
       id: `border.${n}.quilt-${side}`,
-      title: `The ${side} of the quilt top with border ${n}`,
+      title: `The ${side} of the quilt top with ${name}`,
       ...exactLength,
       derive: (at) => own(at, index, ({ finished }) => withSeams(at, finished[side], [])),
     },

@@ -9,6 +9,7 @@ import type { Derivation } from '../derivation.ts';
 import type { Show } from '../show.ts';
 import { wholeQuilt } from './quilt.ts';
 import { shapeFigures, shapeOf } from './shapes.ts';
+import { stated } from './stated.ts';
 import { withSeams } from './withSeams.ts';
 
 export const finishedRoom: Room = {
@@ -77,8 +78,9 @@ function side(at: Derivation, which: 'width' | 'length', word: string): Derived 
   }
   const box = boundingBox(shape.edge);
   if (!box) return undefined;
-  const stated = `The finished piece is ${at.show.length(box[which])} ${word}`;
-  return { need: box[which], steps: [`${stated}.`], because: lower(stated) };
+  if (shape.edge.shape === 'rectangle') return stated(box[which]);
+  const measure = `The finished piece is ${at.show.length(box[which])} ${word}`;
+  return { need: box[which], steps: [`${measure}.`], because: lower(measure) };
 }
 
 interface Outline {

@@ -3,6 +3,7 @@ import type { House } from '../../block/house.ts';
 import { Real } from '../../quantity/real.ts';
 import type { Definition, Room } from '../definition.ts';
 import { sentence } from '../sentence.ts';
+import { stated, USUAL } from './stated.ts';
 
 const RULES = {
   seam: 'The seam allowance',
@@ -30,8 +31,8 @@ function rule(rule: keyof typeof RULES): Definition {
     derive: (at) => {
       const value = at.house[rule];
       if (!value) return undefined;
-      const because = `the pattern counts on ${at.show.value(value, kind)}`;
-      return { need: Real.of(value), steps: [sentence(because)], because };
+      if (at.entries.house?.[rule]) return stated(value);
+      return { need: Real.of(value), steps: [sentence(USUAL)], because: USUAL };
     },
   };
 }

@@ -7,6 +7,7 @@ import type { Definition, Derived, Room } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import type { FigureValue } from '../figure.ts';
 import { counted, sentence } from '../sentence.ts';
+import { stated } from './stated.ts';
 import { usableWidth } from './usableWidth.ts';
 
 type Layer = 'backing' | 'batting';
@@ -27,9 +28,10 @@ function overhang(layer: Layer): Definition {
     kind: 'length',
     rule: 'exact',
     derive: (at) => {
-      const stands = overhangOf(at, layer);
-      const because = `the ${layer} stands out ${at.show.length(stands)} on each side of the top`;
-      return { need: Real.of(stands), steps: [sentence(because)], because };
+      const own = at.entries[layer]?.overhang?.inches;
+      if (own) return stated(own);
+      const usual = at.figure('house.overhang');
+      return usual && { need: usual.need, steps: usual.steps, because: usual.because };
     },
   };
 }

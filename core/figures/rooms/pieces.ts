@@ -11,6 +11,7 @@ import { counted, sentence } from '../sentence.ts';
 import { perBlock, spareCount } from './blocks.ts';
 import { isUnit, partsOf } from './parts.ts';
 import { bothSides } from './sizes.ts';
+import { stated } from './stated.ts';
 import { isDirectional, usableWidth } from './usableWidth.ts';
 
 export const piecesRoom: Room = {
@@ -64,9 +65,7 @@ export function piecesOf({ entries }: Pattern): PatternPiece[] {
         },
         needed: (at) => {
           const count = at.entries.pieces?.[name]?.count;
-          if (!count) return undefined;
-          const because = `the pattern takes ${at.show.count(count)}`;
-          return { need: Real.of(count), steps: [sentence(because)], because };
+          return count && stated(count);
         },
       }),
     ),
@@ -165,9 +164,7 @@ function eachBlock({ id, name, inBlock }: PatternPiece): Definition[] {
       rule: 'exact',
       derive: (at) => {
         const each = inBlock.each(at);
-        if (!each) return undefined;
-        const because = `one ${inBlock.block} block has ${at.show.count(each)}`;
-        return { need: Real.of(each), steps: [sentence(because)], because };
+        return each && stated(each);
       },
     },
   ];
@@ -177,10 +174,9 @@ function cutSide(at: Derivation, piece: PatternPiece, side: 'width' | 'length'):
   const entry = piece.entry(at);
   const sides = cutSides(at, piece);
   if (!entry || !sides) return undefined;
+  if (entry.cut) return stated(sides[side]);
   const { show } = at;
-  const because = entry.cut
-    ? `the piece “${piece.name}” is cut ${show.size(sides)}`
-    : `${show.length(sides[side].sub(at.house.seam.mul(2n)))} finished plus two ${show.length(at.house.seam)} seams is ${show.length(sides[side])}`;
+  const because = `${show.length(sides[side].sub(at.house.seam.mul(2n)))} finished plus two ${show.length(at.house.seam)} seams is ${show.length(sides[side])}`;
   return { need: Real.of(sides[side]), steps: [sentence(because)], because };
 }
 

@@ -2,6 +2,8 @@
  * The quilt as it grows: blocks, centre, borders. Every room that needs a size of the quilt asks here, through a
  * derivation, so that what was read is recorded.
  */
+
+import { borderName } from '../../block/placeWords.ts';
 import { type Rational, rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import { type Border, type BorderCorners, borders } from '../../trade/borders.ts';
@@ -10,6 +12,7 @@ import { type OnPointSetting, onPointSetting, straightSetting } from '../../trad
 import type { Size } from '../../trade/units/unit.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
+import { SAYS_SO } from './stated.ts';
 
 /** A size, and how it came about. */
 export interface Grown {
@@ -96,8 +99,7 @@ function layOutCentre(at: Derivation): Grown | undefined {
   const given = at.entries.layout?.centre;
   if (given) {
     const size = { width: Real.of(given.width), length: Real.of(given.length) };
-    const because = `the centre finishes ${show.size(size)}`;
-    return { size, steps: [sentence(because)], because };
+    return { size, steps: [sentence(`the centre finishes ${show.size(size)}`)], because: SAYS_SO };
   }
   const block = gridBlock(at);
   const grid = at.entries.layout?.grid;
@@ -157,9 +159,10 @@ function growQuilt(at: Derivation): Grown | undefined {
   if (!last) return middle;
   const { show } = at;
   const widths = entries.map(({ finished }) => show.length(finished?.inches ?? rational(0)));
-  const steps = grown.map(
-    (border, index) =>
-      `Border ${index + 1}, ${widths[index]} on each side, makes it ${show.size(border.finished)}.`,
+  const steps = grown.map((border, index) =>
+    sentence(
+      `${borderName(index, grown.length)}, ${widths[index]} on each side, makes it ${show.size(border.finished)}`,
+    ),
   );
   const because = `${show.size(middle.size)} and ${widths.length === 1 ? 'a border' : 'borders'} of ${widths.join(' and ')} on each side make ${show.size(last.finished)}`;
   return { size: last.finished, steps: [...middle.steps, ...steps], because };

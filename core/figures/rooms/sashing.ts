@@ -5,6 +5,7 @@ import type { Definition, Derived } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
 import { counted, sentence } from '../sentence.ts';
 import { sashingOf } from './quilt.ts';
+import { stated } from './stated.ts';
 import { withSeams } from './withSeams.ts';
 
 export function sashingFigures(withCornerstones: boolean): Definition[] {
@@ -18,9 +19,7 @@ const sashWidth: Definition = {
   rule: 'exact',
   derive: (at) => {
     const finished = at.entries.layout?.sashing?.finished?.inches;
-    if (!finished) return undefined;
-    const because = `the sashing finishes ${at.show.length(finished)} wide`;
-    return { need: Real.of(finished), steps: [sentence(because)], because };
+    return finished && stated(finished);
   },
 };
 

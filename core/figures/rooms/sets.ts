@@ -13,7 +13,7 @@ import { type PartPlace, type Requirement, requirementOf } from './parts.ts';
 export function setFigures(id: string, place: PartPlace, what: string, set: string): Definition[] {
   const derive = (of: (found: Requirement) => { need: number; because: string }) => (at: Derivation) => {
     const found = requirementOf(at, place);
-    if (!found?.method.wholeSets || (found.kind.counted === undefined && found.unitsPerSet === 1))
+    if (!found?.method.wholeSets || (found.kind.set === undefined && found.unitsPerSet === 1))
       return undefined;
     const { need, because } = of(found);
     return { need: Real.of(need), steps: [sentence(because)], because };

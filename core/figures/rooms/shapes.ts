@@ -5,10 +5,14 @@ import { type Rational, rational } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
 import type { Definition } from '../definition.ts';
 import type { Derivation } from '../derivation.ts';
-import { counted, sentence } from '../sentence.ts';
+import { sentence } from '../sentence.ts';
+import { stated } from './stated.ts';
 
 type Name = Edge['shape'];
-type Found = { readonly value: Rational; readonly because: string };
+type Found = {
+  readonly value: Rational /** Left out where the shape itself says it. */;
+  readonly because?: string;
+};
 
 /** The figures of the shapes that a pattern has in any of its sizes. */
 export function shapeFigures(shapes: readonly Name[]): Definition[] {
@@ -20,35 +24,24 @@ export function shapeOf(at: Derivation): Shape | undefined {
 }
 
 const FIGURES: readonly { readonly shape: Name; readonly definition: Definition }[] = [
-  figure('circle', 'diameter', 'The finished diameter', ({ diameter }, l) => ({
-    value: diameter,
-    because: `the circle is ${l(diameter)} across`,
-  })),
+  figure('circle', 'diameter', 'The finished diameter', ({ diameter }) => ({ value: diameter })),
   figure('circle', 'radius', 'The finished radius', ({ diameter }, l) => ({
     value: diameter.div(2n),
     because: `half of ${l(diameter)} is ${l(diameter.div(2n))}`,
   })),
-  figure('regular polygon', 'side', 'The finished length of one side', ({ side }, l) => ({
-    value: side,
-    because: `each side is ${l(side)} long`,
-  })),
-  figure('rounded rectangle', 'corner', 'The radius of the rounded corners', ({ radius }, l) => ({
+  figure('regular polygon', 'side', 'The finished length of one side', ({ side }) => ({ value: side })),
+  figure('rounded rectangle', 'corner', 'The radius of the rounded corners', ({ radius }) => ({
     value: radius,
-    because: `each corner is a quarter circle with a radius of ${l(radius)}`,
   })),
   figure(
     'scalloped rectangle',
     'scallops',
     'The number of scallops',
-    ({ scallops }) => ({
-      value: rational(scallops),
-      because: `the edge has ${counted(scallops, 'scallop')}`,
-    }),
+    ({ scallops }) => ({ value: rational(scallops) }),
     'count',
   ),
-  figure('scalloped rectangle', 'scallop-depth', 'The depth of a scallop', ({ depth }, l) => ({
+  figure('scalloped rectangle', 'scallop-depth', 'The depth of a scallop', ({ depth }) => ({
     value: depth,
-    because: `each scallop is ${l(depth)} deep`,
   })),
   ...(['width', 'length'] as const).flatMap((side) => [part(side, 'half', 2n), part(side, 'quarter', 4n)]),
 ];
@@ -81,6 +74,7 @@ function figure<N extends Name>(
         const edge = shapeOf(at)?.edge;
         if (!edge || !isShape(edge)) return undefined;
         const { value, because } = find(edge, (inches) => at.show.length(inches));
+        if (because === undefined) return stated(value);
         return { need: Real.of(value), steps: [sentence(because)], because };
       },
     },

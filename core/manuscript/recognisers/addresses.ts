@@ -75,6 +75,15 @@ export const ADDRESSES = [
     counterexample: 'Cut «12000» hexagons.',
   },
   {
+    reason: 'article number',
+    when: ({ number, text }) =>
+      number.unit === undefined &&
+      /^\d{4}-\d{2,4}$/.test(runAround(text, number)) &&
+      !countsPieces(text, number.end),
+    example: 'Linen | «7720»-33 | ⅜ yard',
+    counterexample: 'Linen: «7720» squares',
+  },
+  {
     reason: 'number of a standard',
     before: /\b(?:ISO|EN|BS|ASTM|DIN|AS\/NZS|CFR)\s?[A-Z]?[\d\s:-]{0,8}$/,
     when: ({ number, text }) => number.unit === undefined && !countsPieces(text, number.end),

@@ -1,6 +1,6 @@
 /** Amounts of something that a pattern does not cut or sew: shares, money, heat, turns, weights, people. */
 import type { Recogniser } from '../recognisers.ts';
-import { countsPieces } from '../sights.ts';
+import { countsPieces, isBareInteger } from '../sights.ts';
 
 const MONEY = '(?:[$£€¥]|\\b(?:USD|GBP|EUR|AUD|NZD|CAD)\\s?)';
 
@@ -75,7 +75,7 @@ export const AMOUNTS = [
   {
     reason: 'count outside the pattern',
     behind:
-      /^\+?\s(?:(?:new|free|other|more|easy|simple|great|happy|kind|lovely|old|young)\s)?(?:comments?|repl(?:y|ies)|likes|shares|views|followers|subscribers|readers|downloads|ratings|reviews|places|seats|tickets|members|students|pupils|people|persons|quilters|stitchers|makers|friends|guests|participants|teachers|testers|children|kids|grandchildren|daughters|sons|sisters|brothers|cats|dogs|emails|lessons|classes|workshops|tips|ways|reasons|ideas|techniques|methods|steps|mistakes|tutorials|videos)\b/i,
+      /^\+?\s(?:(?:new|free|other|more|easy|simple|great|happy|kind|lovely|old|young)\s)?(?:comments?|repl(?:y|ies)|likes|shares|views|followers|subscribers|readers|downloads|ratings|reviews|places|seats|tickets|members|students|pupils|people|persons|quilters|stitchers|makers|friends|guests|participants|teachers|testers|children|kids|grandchildren|daughters|sons|sisters|brothers|cats|dogs|emails|slices|cups|biscuits|cookies|seasons|episodes|films|podcasts|chapters|lessons|classes|workshops|tips|ways|reasons|ideas|techniques|methods|steps|mistakes|tutorials|videos)\b/i,
     when: ({ number, text }) => number.unit === undefined && !number.weak && !countsPieces(text, number.end),
     example: 'No more than «14» places.',
     counterexample: 'No more than «14» placemats.',
@@ -90,6 +90,13 @@ export const AMOUNTS = [
       (/^\sstars\b/.test(behind) || !countsPieces(text, number.end)),
     example: 'Skill level: «2» of 5.',
     counterexample: 'With a little skill «2» blocks fit.',
+  },
+  {
+    reason: 'rating',
+    before: /\b(?:skill|difficulty|rating)\b[^.;:\n\d]{0,12}:[^.;\n\d]{0,30}\sout\sof\s$/i,
+    when: ({ number }) => isBareInteger(number, 1, 10),
+    example: 'Skill rating: two thimbles out of «five».',
+    counterexample: 'With some skill two units come out of «five» strips.',
   },
   {
     reason: 'rating',

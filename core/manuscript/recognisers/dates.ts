@@ -48,6 +48,14 @@ export const DATES = [
     counterexample: 'Blocks: 12/«20»/30.',
   },
   {
+    reason: 'date',
+    before: /\b(?:dated?|revised|updated|posted|published|printed)\b:?\s[\d./-]*$/i,
+    when: ({ number, text }) =>
+      /^(?:0?\d|1[0-2])[./]\d\d$/.test(runAround(text, number)) && !countsPieces(text, number.end),
+    example: 'Printed 11/«22».',
+    counterexample: 'Printed strips: 11/«22».',
+  },
+  {
     reason: 'year',
     before: /(?:©|\(c\)|\bcopyright)\s?(?:\d{4}\s?[-–,]\s?)?$/i,
     when: ({ number }) => isBareInteger(number, 1000, 2099),

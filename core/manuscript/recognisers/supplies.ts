@@ -108,6 +108,7 @@ export const SUPPLIES = [
       (/length|\s(?:of|at|to|is):?\s|\($/i.test(before.slice(-24)) ||
         number.notation.numeral.form === 'decimal') &&
       !countsPieces(text, number.end),
+    behind: /^(?!\s?(?:mm\s)?(?:to|from|on|at|along|outside|beside|beyond|away)\b)/i,
     example: 'Set the stitch length to «2.0».',
     counterexample: 'Stitch «¼»" from the edge.',
   },
@@ -163,6 +164,13 @@ export const SUPPLIES = [
     when: ({ number }) => number.unit !== undefined,
     example: 'A 24" ruler and a «12½»" square, pins.',
     counterexample: 'With a 24" ruler and a «12½»" square of plum, begin.',
+  },
+  {
+    reason: 'size of a tool',
+    before: new RegExp(`\\b${TOOL}\\s(?:of|that\\sis)\\s(?:at\\sleast\\s)?$`, 'iu'),
+    when: ({ number }) => number.unit !== undefined,
+    example: 'Bring a square ruler of «9½ inches».',
+    counterexample: 'Bring a strip of «9½ inches».',
   },
   {
     reason: 'size of a tool',

@@ -148,6 +148,27 @@ export const TIMES = [
     counterexample: '«Three-quarters of an inch» will do.',
   },
   {
+    reason: 'length of time',
+    behind: /^\s(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)days?\b(?!-)/,
+    when: ({ number }) => number.unit === undefined,
+    example: 'It took me «2» Sundays.',
+    counterexample: 'It took me «2» Sunday-best shirts.',
+  },
+  {
+    reason: 'time of day',
+    before: /\bat\s$/i,
+    behind: /^\s(?:at\snight|in\sthe\s(?:morning|afternoon|evening))\b/i,
+    when: ({ number }) => isBareInteger(number, 1, 12),
+    example: 'Nobody sews well at «eleven» at night.',
+    counterexample: 'Sew at «eleven» at the top.',
+  },
+  {
+    reason: 'age',
+    behind: /^[-\s](?:year|month|week)s?[-\s]olds?\b/i,
+    example: 'Mind the pins: I have a «2» year old.',
+    counterexample: 'Mind the pins: I have «2» old blocks.',
+  },
+  {
     reason: 'age',
     before:
       /\b(?:aged?|ages|aged\s(?:from|over|under|between)|who(?:\s(?:is|was|are)|['’]s)(?:\s(?:just|now|only|nearly|almost))?|(?:s?he|I)\s(?:is|was|am|turned)|under[-\s]?|over[-\s]?)\s?(?:\d{1,2}\s?(?:to|[-–—]|and|or)\s?)?$/i,

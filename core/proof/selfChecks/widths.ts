@@ -5,7 +5,7 @@ import type { Said, Text } from './said.ts';
 /** More than any common cotton is wide: what even this width does not give is wrong (common practice: 40" to 44"). */
 const WIDEST: Rational = rational(44);
 
-const SPEAKS = /\b(?:usable|WOF\s*=|width of (?:the )?fabric|fabric width|selv[ae]dges?)\b/i;
+const SPEAKS = /\b(?:usable|WOF\s*=|width of (?:the )?fabric|fabric width|selv(?:a|ed)ges?)\b/i;
 
 /** In inches: the widest that the text states, or 44". */
 export function usableWidth({ phrases }: Text): Rational {
@@ -17,7 +17,7 @@ export function usableWidth({ phrases }: Text): Rational {
 }
 
 const ACROSS =
-  /\b(?:WOF|width of (?:the )?fabric|selv[ae]dge[- ]to[- ]selv[ae]dge|across the (?:width|fabric))/i;
+  /\b(?:WOF|width of (?:the )?fabric|selv(?:a|ed)ge[- ]to[- ]selv(?:a|ed)ge|across the (?:width|fabric))/i;
 const LENGTHWISE =
   /\b(?:lengthwise|LOF|length of (?:the )?fabric|parallel|(?:from|of) the (?:length|long)|bias|panels?)\b/i;
 

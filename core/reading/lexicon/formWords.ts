@@ -5,14 +5,14 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   {
     says: 'form:strip',
     words:
-      'strips?(?! sets?)|WOF|width[- ]of[- ]fabric(?! =)|selv[ae]ge[- ]to[- ]selv[ae]ge|widths?(?= of (?:the )?fabric)',
+      'strips?(?! sets?)|WOF|width[- ]of[- ]fabric(?! =)|selv(?:a|ed)ge[- ]to[- ]selv(?:a|ed)ge|widths?(?= of (?:the )?fabric)',
     example: 'Cut 7 «strips».',
     counterexample: 'Sew 7 strip sets.',
   },
   {
     says: 'form:square',
     words:
-      '(?:squares|(?<!["”″] ?|\\bin |inch |inches |cm )square)(?! in a square| it| up| them|-)(?<!half-square|quarter-square|half square|quarter square|triangle-squares?|triangle squares?)',
+      '(?:squares|(?<=\\| \\d\\S*(?: \\S{1,3})?(?:["”″]| in| cm)? )square(?=,|;| \\||$)|(?<=\\b(?:a|an|each|every|one|the|another|this) (?:[\\p{L}\\p{N}-]+ ){0,3}\\d\\S*(?:["”″]|-inch| inch|cm| cm|in) )square(?= |[,.;]|$)|(?<!["”″] ?|\\bin |inch |inches |cm )square)(?! in a square| it| up| them|-)(?<!half-square|quarter-square|half square|quarter square|triangle-squares?|triangle squares?)',
     example: 'Cut 12 «squares».',
     counterexample: 'Make 12 half-square triangles.',
   },
@@ -57,7 +57,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   {
     says: 'form:them',
     words:
-      '(?:those|these) are(?! cut)|of (?:them|these|those)(?! (?:strips?|squares?|units?|blocks?|rectangles?|sets?))',
+      '(?:those|these) are(?! cut)|(?<!out )of (?:them|(?:these|those)(?=[.,;:)]| (?:and|to|on|in|for|with|from|at|are|is|go|into|per)(?![\\p{L}])|$))',
     example: 'Lay two «of them» on opposite corners.',
     counterexample: 'Take 2 of these units.',
   },
@@ -69,7 +69,8 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'form:panel',
-    words: '(?:equal )?(?:panels?|lengths?(?= (?:of (?:\\d|backing|fabric)|\\d|each))|lengths?(?= and| for))',
+    words:
+      '(?:equal )?(?:panels?|lengths?(?=,? (?:of (?:\\d|backing|fabric)|\\d|each))|lengths?(?= and| for))',
     example: 'Join two «panels».',
     counterexample: 'Join two strips.',
   },
@@ -81,7 +82,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'form:spare',
-    words: '(?:will be |are |is )?(?:left over|leftover|to spare|extra|spare)(?! (?:on|all|for))',
+    words: '(?:will be |are |is )?(?:left over|leftover|to spare|extra|spare)(?! (?:on|all|for|wide)|-wide)',
     example: 'You need ten triangles; two are «left over».',
     counterexample: 'Cut two triangles over the line.',
   },
@@ -130,7 +131,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'form:edge',
-    words: 'edges?(?! (?:of each|even|together|to edge))|around|circumference|perimeter',
+    words: '(?<!raw )edges?(?! (?:of each|even|together|to edge))|around|circumference|perimeter',
     example: 'The «edge» is 180".',
     counterexample: 'Lay them edges even.',
   },

@@ -1,4 +1,5 @@
 /** At which stage and which way it is measured, what is done with it, and of how much of the quilt it is told. */
+import { partialWords } from './partialWords.ts';
 import type { LexiconRow } from './row.ts';
 
 export const MEASURE_WORDS: readonly LexiconRow[] = [
@@ -10,8 +11,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'scope:part',
-    words:
-      'another|more|the rest|the (?:first|last|other|remaining)|at a time|each day|pairs?|left(?! over| to| of| side| and)',
+    words: partialWords('a part', 'each time', 'paired'),
     example: 'Make 12 geese, then 12 «more».',
     counterexample: 'Make 12 geese.',
   },
@@ -25,9 +25,16 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:measured',
     words:
-      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=square|wide|long|deep) now|now (?:measures?|is|has|have)',
+      '(?:should|must|will|to|now|they|it|each|top|which|then|block|blocks|unit|center|centre|work|piece|quilt) (?:now |then |still |all |both |each )*(?:measures?|measuring)|(?:should|must|will|ought to|to) (?:now |then |still |all |both |each )*be|measures?(?! (?:the|your|it|twice|through))|comes to|(?:is|are|’s) now|(?<=(?:square|wide|long|deep) )now|now (?:measures?|is|has|have)',
     example: 'The block «should measure» 12½" square.',
     counterexample: 'Measure the quilt through the middle.',
+  },
+  {
+    says: 'state:checked',
+    words:
+      '(?:should|must|will|ought to) (?:now |then |still |all |both |each )*(?:measure|be)|check (?:that|each|every|the|they|your)\\b[^.;,]{0,30} measures?|now measures?|(?:measures?|is|are|’s) now|(?<=(?:square|wide|long|deep) )now',
+    example: 'The block «should measure» 12½" square.',
+    counterexample: 'The block measures 12" in the finished quilt.',
   },
   {
     says: 'state:trimmed',
@@ -38,7 +45,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:finished',
     words:
-      'finish(?:ed|es)(?! the| your| size of your| with)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the finished|size of (?:the )?(?:quilt|blocks?)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
+      'finish(?:ed|es)(?! the| your| size of your| with| (?:quilt )?tops?)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the (?:finished|quilt(?! top))|size of (?:the )?(?:quilt|blocks?)|measurements?(?=:? \\d)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
     example: 'The block «finishes» at 12" square.',
     counterexample: 'Finish the edge with binding.',
   },
@@ -51,7 +58,8 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'axis:length',
-    words: 'long|in length|lengths?(?! of fabric| of the fabric)|down',
+    words:
+      'long|in length|lengths?(?! of fabric| of the fabric)|down(?! (?:the|to|by|on|in))|from top to bottom',
     example: 'Cut the sides 48½" «long».',
     counterexample: 'Cut strips 2" wide.',
   },
@@ -69,34 +77,35 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'axis:width',
-    words: 'wide|in width|across(?! the (?:width|fabric|full|seam))|width(?! of (?:the )?fabric)',
+    words:
+      'wide|in width|across(?! the (?:width|fabric|full|seam))|width(?! of (?:the )?fabric)|from side to side',
     example: 'Cut strips 2" «wide».',
     counterexample: 'Cut strips across the fabric.',
   },
   {
     says: 'axis:per row',
     words:
-      'rows? (?:of|with)|(?:in|to|per|for) (?:a|each|every|one|the) row|per row|each row (?:has|takes)|across(?= (?:and|by))',
+      'rows? (?:of|with)(?! (?:the|an?|its|your|their|each|every)(?![\\p{L}]))|(?:in|to|per|for) (?:a|each|every|one|the) row|per row|each row (?:has|takes)|across(?= (?:and|by))',
     example: 'Sew 7 «rows of» 6 blocks.',
     counterexample: 'Sew 7 rows.',
   },
   {
     says: 'axis:both',
-    words: '(?<=["”″]|in|inch|inches|cm) ?square(?!s)|each way|both ways|diameter',
+    words: '(?<=(?:["”″]|in|inch|inches|cm) ?)square(?!s)|each way|both ways|diameter',
     example: 'The block is 12½" «square».',
     counterexample: 'Cut a square.',
   },
   {
-    says: 'axis:side',
+    says: 'edge:side',
     words:
-      '(?:long |longer )?sides?(?! of (?:the|each|every|that) (?:\\w+ )?line| together| facing| triangles?| setting| up| by side)',
+      '(?:long |longer )?sides?(?! of (?:the|each|every|that) (?:\\w+ )?line| together| facing| triangles?| setting| up| (?:by|to) side)',
     example: 'Cut the «side» borders 48½" long.',
     counterexample: 'Sew right sides together.',
   },
   {
-    says: 'axis:top',
+    says: 'edge:top',
     words:
-      'top (?:and|\\/|&|or) (?:the )?bottom|tops? and bottoms?|ends(?= of the quilt)|short (?:ones|sides|borders)',
+      'top (?:and|\\/|&|or) (?:the )?bottom|tops? and bottoms?|(?<!from |both |at the |of the |together at the )(?:two |short |the )?ends(?! (?:up|of (?!the quilt)|together|meet|even|to|in|under|at|on))|short (?:ones|sides|borders)',
     example: 'Cut the «top and bottom» borders 40½" long.',
     counterexample: 'Sew the top on.',
   },
@@ -110,7 +119,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'act:total',
     words:
-      'at least|(?:a )?total of|to total|in total|reach(?:es)?|enough(?: for| to)?|in all|(?:you|we) (?:need|want|have|will need)|lengths? of|long enough|call it',
+      'at least|(?:a )?total of|to total|in total|reach(?:es)?|enough(?: for| to)?|in all|(?:you|we) (?:need|want|have|will need)|lengths? of|long enough|call it|to get|or more|(?<=\\bstrips )to(?= \\d)',
     example: 'Join the strips «to total» 240".',
     counterexample: 'Join the strips end to end.',
   },
@@ -130,14 +139,20 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'scope:each',
     words:
-      '(?:for |in |of |to )?(?:each|every|one|a|per) (?:\\w+ )?(?:block|star|unit)(?! unit)|(?:each|every) (?:block|one) (?:has|needs|uses|takes)|lay out|arrange|(?:take|choose|gather)(?= )',
+      '(?:for |in |of |to )?(?:each|every|one|a|per) (?:\\w+ )?(?:block|star|unit)(?! unit)|(?:each|every) (?:block|one) (?:has|needs|uses|takes)',
     example: '«For each block» you need four units.',
+    counterexample: 'Make 20 blocks.',
+  },
+  {
+    says: 'scope:laid out',
+    words: 'lay out|arrange|(?:take|choose|gather)(?= )',
+    example: '«Lay out» four units.',
     counterexample: 'Make 20 blocks.',
   },
   {
     says: 'scope:container',
     words:
-      '(?:from|per|for|of|in) (?:each|every|one) (?:of the )?(?:fat|strip|set|pair|fabric|colou?r|print|square|quarter|half|WOF|yard|row)\\w*|(?:each|every) (?:strip|pair|set)|(?:a|one) strip (?:gives|yields)|per (?:strip|fat|row|set)',
+      '(?:from|per|for|of|in) (?:each|every|one) (?:of (?:the |your |these )?(?:\\S+ )?)?(?:fat|strip|set|pair|fabric|colou?r|print|square|quarter|half|WOF|yard|row)\\w*|(?:each|every) (?:strip|pair|set)|(?:a|one) strip (?:gives|yields)|(?:to|from) (?:a|each|every|the|one) (?:full |whole )?strip|per (?:strip|fat|row|set)',
     example: 'Cut 4 squares «from each fat» quarter.',
     counterexample: 'Cut 4 squares from the fabric.',
   },

@@ -103,28 +103,28 @@ export const PART_WORDS: readonly LexiconRow[] = [
   {
     says: 'part:selvage',
     words:
-      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv[ae]dges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv[ae]dges|selv[ae]dges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)',
+      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?(?=\\d\\S* (?:wide|inches wide))|of which (?:we use|you (?:can )?use)?|can be used|(?:I|we) (?:figure|count|reckon) on(?=[^.;]{0,30} (?:fabric|width))|of width',
     example: 'All yardage assumes 40" of «usable» width.',
     counterexample: 'Cut 5 strips by the width of fabric.',
   },
   {
     says: 'part:seam',
     words:
-      'seam(?:s|lines?)?(?: allowances?)?|on (?:each|either|both) sides? of (?:the|each|every|that|this) (?:drawn |marked |pencil(?:led)? |diagonal )?(?:line|diagonal)s?|(?:from|away from|outside|beside|beyond|off|past|above|either side of) (?:(?:the|each|every|both|your|a) )?(?:drawn |marked |sewn |sewing |stitched |inner )?(?:lines?|points?|stitching|seams?|it|corners?)|presser foot',
+      'seam(?:s|lines?)?(?: allowances?)?|on (?:each|either|both) sides? of (?:the|each|every|that|this) (?:drawn |marked |pencil(?:led)? |diagonal )?(?:line|diagonal)s?|(?:from|away from|outside|beside|beyond|off|past|above|either side of)(?! corner to) (?:(?:the|each|every|both|your|a) )?(?:drawn |marked |sewn |sewing |stitched |inner )?(?:lines?|points?|stitching|seams?|it|corners?)|presser foot|to the left and (?:to the )?right of',
     example: 'Sew with a ¼" «seam allowance».',
     counterexample: 'Sew ten strips together.',
   },
   {
     says: 'part:joining',
     words:
-      '(?:extra|more|allow\\w*)? ?(?:for|to) (?:the )?(?:corners? and|joins?|joining|mitred? corners|mitering|mitring|overlap|closing|finishing the ends)|for corners',
+      '(?:extra|more|allow\\w*)? ?(?:for|to) (?:the )?(?:corners?,? and|(?:\\p{L}+ )?joins?|joining|mitred? corners|mitering|mitring|overlap|closing|finishing the ends)|for corners',
     example: 'Add 12" «for joining».',
     counterexample: 'Join the strips.',
   },
   {
     says: 'part:overhang',
     words:
-      '(?:larger|bigger|more|wider|extra|beyond|to spare|excess|margin|past|overhang)\\b[^.;]{0,40}?\\b(?:(?:on )?(?:each|every|all|either|both)(?: four| the)? (?:sides?|edges?|way)|all (?:the way )?round|all around|top)|on (?:each|every|all) (?:four )?sides?(?= of the (?:quilt|top))|(?:larger|bigger) than (?:the|your) (?:quilt )?top|overhang|(?<=["”″]|in|inch|inches|cm) (?:to spare )?(?:all (?:the way )?(?:a)?round|all around)',
+      '(?:larger|bigger|more|wider|extra|beyond|to spare|excess|margin|past|overhang)\\b[^.;]{0,40}?\\b(?:(?:on )?(?:each|every|all|either|both)(?: four| the)? (?:sides?|edges?|way)|all (?:the way )?round|all around|top)|on (?:each|every|all) (?:four )?sides?(?= of the (?:quilt|top))|of (?:the )?(?:backing|batting|wadding)[^.;]{0,30} on (?:all|each|every) (?:four )?sides?|(?:larger|bigger) than (?:the|your) (?:quilt )?top|overhang|(?<=(?:["”″]|in|inch|inches|cm) )(?:to spare )?(?:all (?:the way )?(?:a)?round|all around)',
     example: 'Cut the backing 4" «larger than the top on every side».',
     counterexample: 'Sew a border to each side.',
   },

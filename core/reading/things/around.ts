@@ -48,6 +48,16 @@ function sashingThings(quilt: Quilt): Thing[] {
       undefined,
       'sashing.strip',
     ),
+    ...(['upright', 'lying'] as const).flatMap((way) =>
+      stripsThing(
+        quilt,
+        `sashing.${way}`,
+        sashing.from,
+        [want(4, 'part:sashing'), fabricWant([sashing.from])],
+        undefined,
+        `sashing.${way}.length`,
+      ),
+    ),
     ...thing(
       quilt,
       'sashing.cornerstones',
@@ -90,7 +100,10 @@ function settingThings(quilt: Quilt): Thing[] {
       `setting.${place}`,
       'triangles',
       [need(5, `part:setting ${place}`), from],
-      [slot('count', `setting.${place}.count`, want(2, 'form:triangle'))],
+      [
+        slot('count', `setting.${place}.count`, want(2, 'form:triangle')),
+        slot('count', `setting.${place}.spare`, need(3, 'form:spare')),
+      ],
     ),
   ]);
 }
@@ -110,7 +123,7 @@ function borderThings(quilt: Quilt): Thing[] {
         [need(4, ...called), which, from, want(3, 'form:strip'), want(0.5, 'state:cut', 'state:trimmed')],
         [
           slot('count', `${id}.strips`),
-          slot('width', `${id}.strip`, want(1, 'axis:width')),
+          slot('width', `${id}.strip`, want(1, 'axis:width', 'axis:depth')),
           slot('length', 'house.usable width'),
         ],
       ),
@@ -122,7 +135,7 @@ function borderThings(quilt: Quilt): Thing[] {
           want(4, ...called),
           which,
           from,
-          need(4, 'axis:side', 'form:panel'),
+          need(4, 'edge:side', 'form:panel'),
           want(1, 'form:strip', 'form:panel'),
         ],
         [slot('length', `${id}.side`, want(1, 'axis:length')), slot('width', `${id}.strip`)],
@@ -135,7 +148,7 @@ function borderThings(quilt: Quilt): Thing[] {
           want(4, ...called),
           which,
           from,
-          need(4, 'axis:top', 'form:panel'),
+          need(4, 'edge:top', 'form:panel'),
           want(1, 'form:strip', 'form:panel'),
         ],
         [slot('length', `${id}.top`, want(1, 'axis:length')), slot('width', `${id}.strip`)],

@@ -1,6 +1,6 @@
 /** What finishes a quilt: binding, piping, backing, batting, sleeve. */
 import { stripsThing } from './strips.ts';
-import { fabricWant, mustSay, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import { fabricWant, mustSay, need, type Quilt, slot, type Thing, thing, UNFINISHED, want } from './thing.ts';
 
 export function finishingThings(quilt: Quilt): Thing[] {
   return [...bindingThings(quilt), ...pipingThings(quilt), ...layerThings(quilt), ...sleeveThings(quilt)];
@@ -19,7 +19,7 @@ function bindingThings(quilt: Quilt): Thing[] {
       [need(4, ...called), from, want(3, 'form:strip')],
       [
         slot('count', 'binding.strips'),
-        slot('width', 'binding.strip', want(1, 'axis:width')),
+        slot('width', 'binding.strip', want(1, 'axis:width', 'axis:depth')),
         slot('length', 'house.usable width'),
       ],
     ),
@@ -136,7 +136,7 @@ function sleeveThings(quilt: Quilt): Thing[] {
       quilt,
       'sleeve',
       'finished',
-      [sleeve, want(3, 'state:finished', 'state:unfinished', 'state:measured')],
+      [sleeve, want(3, 'state:finished', ...UNFINISHED)],
       [slot('length', 'sleeve.length', want(1, 'axis:length'))],
     ),
     ...stripsThing(quilt, 'sleeve', from, [sleeve], undefined, 'sleeve.cut-depth'),

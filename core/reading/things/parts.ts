@@ -17,6 +17,7 @@ import {
   slot,
   type Thing,
   thing,
+  UNFINISHED,
   want,
 } from './thing.ts';
 
@@ -45,17 +46,13 @@ function blockThings(quilt: Quilt): Thing[] {
         id,
         'finished',
         [called, need(3, 'part:block', `name:${id}`), need(4, 'state:finished'), want(0, 'state:measured')],
-        axes('finished'),
+        [slot('count', `${id}.count`, want(1, 'act:make')), ...axes('finished')],
       ),
       ...thing(
         quilt,
         id,
         'unfinished',
-        [
-          called,
-          need(3, 'part:block', `name:${id}`),
-          want(3, 'state:unfinished', 'state:trimmed', 'state:measured'),
-        ],
+        [called, need(3, 'part:block', `name:${id}`), want(3, ...UNFINISHED)],
         [slot('count', `${id}.count`, want(1, 'act:make')), ...axes('unfinished')],
       ),
     ];
@@ -77,7 +74,7 @@ function unitThings(quilt: Quilt): Thing[] {
     const inBlock = want(1.5, `name:block.${block}`);
     const counts = [
       slot('count', `${id}.count`, want(1.5, 'scope:total', 'act:make')),
-      slot('count', `${id}.each`, want(2.5, 'scope:each')),
+      slot('count', `${id}.each`, want(2.5, 'scope:each', 'scope:laid out')),
       slot('count', `${id}.per-set`, need(2.5, 'scope:container')),
     ];
     const axes = (figure: string) =>
@@ -100,7 +97,7 @@ function unitThings(quilt: Quilt): Thing[] {
             quilt,
             id,
             'unfinished',
-            [called, inBlock, want(3, 'state:unfinished', 'state:trimmed', 'state:measured')],
+            [called, inBlock, want(3, ...UNFINISHED)],
             [...counts, ...axes('unfinished')],
           ),
           ...thing(
@@ -134,7 +131,7 @@ function unitThings(quilt: Quilt): Thing[] {
               slot('count', `${key}.count`, want(0.5, 'scope:total')),
               ...sidesOf(quilt, `${key}.cut`, `${key}.width`, `${key}.length`),
               slot('count', `${key}.per-strip`, need(2.5, 'scope:container'), want(0.5, 'form:strip')),
-              ...(isPlain ? [slot('count', `${id}.each`, need(2.5, 'scope:each'))] : []),
+              ...(isPlain ? [slot('count', `${id}.each`, need(2.5, 'scope:each', 'scope:laid out'))] : []),
             ],
           ),
           ...(cut.next === 'once diagonally' && cuts.length > 1
@@ -205,8 +202,9 @@ function pieceThings(quilt: Quilt): Thing[] {
         [...uses, need(3, ...forms, name)],
         [
           slot('count', `${piece.id}.count`, want(0.5, 'scope:total')),
-          slot('count', `${piece.id}.each`, need(2.5, 'scope:each')),
+          slot('count', `${piece.id}.each`, need(2.5, 'scope:each', 'scope:laid out')),
           ...sidesOf(quilt, `${piece.id}.cut`, `${piece.id}.width`, `${piece.id}.length`),
+          slot('count', `${piece.id}.per-strip`, need(2.5, 'scope:container'), want(0.5, 'form:strip')),
         ],
       ),
       ...thing(quilt, piece.id, 'yield', uses, [slot('count', `${piece.id}.per-strip`, mustSay(3, 'strip'))]),

@@ -1,6 +1,18 @@
 /** The quilt as a whole: its sizes at every stage, its rows, and the rules of the house. */
 import type { Concept } from '../concept.ts';
-import { nearby, need, type Quilt, slot, type Thing, thing, want } from './thing.ts';
+import {
+  bonus,
+  MEASURED,
+  mustSay,
+  nearby,
+  need,
+  type Quilt,
+  slot,
+  type Thing,
+  thing,
+  UNFINISHED,
+  want,
+} from './thing.ts';
 
 export function quiltThings(quilt: Quilt): Thing[] {
   return [...houseThings(quilt), ...sizeThings(quilt), ...layoutThings(quilt)];
@@ -13,7 +25,7 @@ function houseThings(quilt: Quilt): Thing[] {
       quilt,
       'house',
       'backing seam',
-      [nearby(need(6, 'part:seam')), nearby(need(3, 'part:backing'))],
+      [nearby(need(6, 'part:seam')), nearby(need(3, 'part:backing', ...quilt.only('backing'), 'form:panel'))],
       [slot('side', 'house.backing seam')],
     ),
     ...thing(quilt, 'house', 'usable width', [need(6, 'part:selvage')], [slot('side', 'house.usable width')]),
@@ -43,6 +55,9 @@ function houseThings(quilt: Quilt): Thing[] {
   ];
 }
 
+/** What is measured as a whole is not told of its sides, nor of its top and bottom. */
+const WHOLE = { against: ['edge'] } as const;
+
 function sizeThings(quilt: Quilt): Thing[] {
   const { borders = [] } = quilt.pattern.entries;
   return [
@@ -50,30 +65,24 @@ function sizeThings(quilt: Quilt): Thing[] {
       quilt,
       'quilt',
       'finished',
-      [
-        want(4, 'state:finished', 'state:trimmed'),
-        want(0, 'state:measured'),
-        want(3.5, 'part:quilt', 'part:top'),
-      ],
+      [want(4, 'state:finished', 'state:trimmed'), want(0, ...MEASURED), want(3.5, 'part:quilt', 'part:top')],
       [
         slot('width', 'finished.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'finished.length', want(1, 'axis:length')),
         slot('side', 'finished.diameter', want(1, 'axis:width', 'axis:both')),
       ],
+      WHOLE,
     ),
     ...thing(
       quilt,
       'quilt',
       'unfinished',
-      [
-        want(2.5, 'state:unfinished', 'state:trimmed', 'state:measured'),
-        want(2, 'part:top'),
-        need(2, 'part:top', 'part:quilt'),
-      ],
+      [want(2.5, ...UNFINISHED), want(2, 'part:top'), need(2, 'part:top', 'part:quilt')],
       [
         slot('width', 'unfinished.width', want(1, 'axis:width', 'axis:both')),
         slot('length', 'unfinished.length', want(1, 'axis:length')),
       ],
+      WHOLE,
     ),
     ...(['finished', 'unfinished'] as const).flatMap((state) => {
       const figure = state === 'finished' ? 'centre.' : 'centre.unfinished-';
@@ -87,7 +96,7 @@ function sizeThings(quilt: Quilt): Thing[] {
           slot('length', `${figure}length`, want(1, 'axis:length')),
         ],
         // The centre is measured while it is sewn, before its edges are sewn into anything.
-        { prior: state === 'unfinished' ? 0.8 : 0 },
+        { ...WHOLE, prior: state === 'unfinished' ? 0.8 : 0 },
       );
     }),
     ...borders.flatMap((_, index) =>
@@ -109,6 +118,7 @@ function sizeThings(quilt: Quilt): Thing[] {
             slot('width', `${figure}width`, want(1, 'axis:width', 'axis:both')),
             slot('length', `${figure}length`, want(1, 'axis:length')),
           ],
+          WHOLE,
         );
       }),
     ),
@@ -122,9 +132,8 @@ function sizeThings(quilt: Quilt): Thing[] {
   ];
 }
 
-/** What is trimmed still has its seam allowances. */
-function stage(state: 'finished' | 'unfinished'): Concept[] {
-  return state === 'finished' ? ['state:finished'] : ['state:unfinished', 'state:trimmed', 'state:measured'];
+function stage(state: 'finished' | 'unfinished'): readonly Concept[] {
+  return state === 'finished' ? ['state:finished'] : UNFINISHED;
 }
 
 function layoutThings(quilt: Quilt): Thing[] {
@@ -133,13 +142,21 @@ function layoutThings(quilt: Quilt): Thing[] {
       quilt,
       'layout',
       '',
-      [want(2, 'part:block')],
+      [bonus(2, 'part:block'), bonus(1, 'scope:laid out')],
       [
         slot('count', 'layout.rows', need(5, 'form:row', 'axis:down')),
         slot('count', 'layout.diagonal-rows', need(6, 'form:diagonal row')),
         slot('count', 'layout.columns', need(5, 'axis:per row', 'axis:width')),
         slot('count', 'layout.blocks', want(3, 'part:block'), want(2, 'scope:total')),
+        slot('count', 'layout.between', mustSay(3, 'between')),
       ],
+    ),
+    ...thing(
+      quilt,
+      'layout',
+      'grid',
+      [need(5, 'part:block', 'form:row', 'scope:laid out'), bonus(1, 'scope:laid out')],
+      [slot('across', 'layout.columns'), slot('down', 'layout.rows')],
     ),
   ];
 }

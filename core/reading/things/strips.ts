@@ -26,7 +26,11 @@ export function stripsThing(
     key,
     'strips',
     [...wants, need(4, 'form:strip'), want(0.5, 'state:cut', 'state:trimmed')],
-    [...counts, slot('width', width, want(1, 'axis:width')), slot('length', 'house.usable width')],
+    [
+      ...counts,
+      slot('width', width, want(1, 'axis:width', 'axis:depth')),
+      slot('length', 'house.usable width'),
+    ],
   );
 }
 

@@ -14,13 +14,15 @@ export interface Want {
   readonly needed?: boolean;
   /** Whether a sentence before will not do. */
   readonly nearby?: boolean;
+  /** Whether nothing else of the class speaks against the thing. */
+  readonly free?: boolean;
 }
 
 export interface Slot {
   /** Its figure. */
   readonly figure: string;
-  /** `side`: any one measure of the thing, or either of two equal ones. */
-  readonly takes: 'count' | 'width' | 'length' | 'side' | 'yardage';
+  /** `side`: any one measure of the thing, or either of two equal ones; `across` and `down`: the counts of a grid. */
+  readonly takes: 'count' | 'across' | 'down' | 'width' | 'length' | 'side' | 'yardage';
   readonly wants: readonly Want[];
 }
 
@@ -45,8 +47,21 @@ export interface Quilt {
   only(topic: string): readonly Concept[];
 }
 
+/** What is measured while the quilt is made still has its seam allowances; what is trimmed or checked has them surely. */
+export const MEASURED = ['state:measured', 'state:checked'] as const satisfies readonly Concept[];
+export const UNFINISHED = [
+  'state:unfinished',
+  'state:trimmed',
+  ...MEASURED,
+] as const satisfies readonly Concept[];
+
 export function want(weight: number, ...concepts: Concept[]): Want {
   return { concepts, weight };
+}
+
+/** What speaks for the thing where it is said, while nothing else that is said speaks against it. */
+export function bonus(weight: number, ...concepts: Concept[]): Want {
+  return { concepts, weight, free: true };
 }
 
 export function need(weight: number, ...concepts: Concept[]): Want {

@@ -10,6 +10,7 @@ import { grown, piece, rectangular, type UnitKind } from './unit.ts';
 export const appliqueShapes: UnitKind = {
   ...rectangular,
   name: 'appliqué shapes',
+  one: 'appliqué shape',
   otherNames: ['appliqué shape', 'applique shapes', 'applique shape', 'appliqué', 'applique'],
   fabrics: () => 1,
   oneLength: 'the width and length of the shape',

@@ -35,6 +35,7 @@ function smallSquare(spec: UnitSpec, { seam, oversize }: CuttingRules): Size {
 export const flyingGeese: UnitKind = {
   ...rectangular,
   name: 'flying geese',
+  one: 'flying geese unit',
   otherNames: ['flying goose', 'flying geese units'],
   fabrics: () => 2,
   oneLength: 'the width',

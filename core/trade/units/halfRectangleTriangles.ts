@@ -16,6 +16,7 @@ function cutRectangle({ width, length }: UnitSpec, seam: Rational): Size {
 export const halfRectangleTriangles: UnitKind = {
   ...rectangular,
   name: 'half-rectangle triangles',
+  one: 'half-rectangle triangle',
   otherNames: ['half-rectangle triangle', 'half rectangle triangles', 'HRT', 'HRTs'],
   fabrics: () => 2,
   oneLength: 'the side',

@@ -27,6 +27,7 @@ function sideForFour(f: Real, { seam, oversize }: CuttingRules): Real {
 export const halfSquareTriangles: UnitKind = {
   ...rectangular,
   name: 'half-square triangles',
+  one: 'half-square triangle',
   otherNames: ['half-square triangle', 'half square triangles', 'half square triangle', 'HST', 'HSTs'],
   fabrics: () => 2,
   oneLength: 'the side of the square unit',

@@ -19,6 +19,7 @@ function cutSide(spec: UnitSpec, seam: Rational): Real {
  */
 export const hexagons: UnitKind = {
   name: 'hexagons',
+  one: 'hexagon',
   otherNames: ['hexagon'],
   fabrics: () => 1,
   needs: [],

@@ -30,6 +30,7 @@ function halves(spec: UnitSpec, { seam, oversize }: CuttingRules): Size {
 export const hourglasses: UnitKind = {
   ...rectangular,
   name: 'hourglasses',
+  one: 'hourglass unit',
   otherNames: ['hourglass', 'hourglass units', 'quarter-square triangle units'],
   fabrics: () => 2,
   oneLength: 'the side of the square unit',
@@ -62,6 +63,7 @@ export const hourglasses: UnitKind = {
 export const splitQuarterSquareTriangles: UnitKind = {
   ...rectangular,
   name: 'split quarter-square triangles',
+  one: 'split quarter-square triangle unit',
   otherNames: ['split quarter-square triangle', 'three-patch quarter-square triangles'],
   fabrics: () => 3,
   oneLength: 'the side of the square unit',

@@ -22,6 +22,7 @@ export function templateRadii(radius: Real, seam: Rational): { quarterCircle: Re
 export const quarterCircles: UnitKind = {
   ...rectangular,
   name: 'quarter-circle units',
+  one: 'quarter-circle unit',
   otherNames: ['quarter-circle unit', 'quarter circles', 'quarter circle', 'quarter-circle curves'],
   fabrics: () => 2,
   needs: ['radius'],

@@ -5,6 +5,7 @@ import { grown, piece, rectangular, type UnitKind } from './unit.ts';
 export const rectangles: UnitKind = {
   ...rectangular,
   name: 'rectangles',
+  one: 'rectangle',
   otherNames: ['rectangle'],
   fabrics: () => 1,
   oneLength: 'the side',

@@ -32,6 +32,7 @@ export function trianglesPerStrip(cutSide: Real, usableWidth: Rational): number 
  */
 export const sixtyDegreeTriangles: UnitKind = {
   name: '60° triangles',
+  one: '60° triangle',
   otherNames: ['60° triangle', '60-degree triangles', '60 degree triangles', 'equilateral triangles'],
   fabrics: () => 1,
   needs: [],

@@ -10,6 +10,8 @@ import { grown, piece, rectangular, square, type UnitKind, type UnitSpec } from 
 export const snowballCorners: UnitKind = {
   ...rectangular,
   name: 'snowball corners',
+  one: 'snowball unit',
+  several: 'snowball units',
   otherNames: ['snowball', 'snowballs', 'snowball blocks', 'stitch-and-flip corners'],
   fabrics: () => 2,
   needs: ['corner'],

@@ -12,6 +12,8 @@ import { mustBeSquare, piece, rectangular, square, type UnitKind } from './unit.
 export const squareInASquare: UnitKind = {
   ...rectangular,
   name: 'square in a square',
+  one: 'square-in-a-square unit',
+  several: 'square-in-a-square units',
   otherNames: ['squares in a square', 'square in a square units'],
   fabrics: () => 2,
   oneLength: 'the outer side',

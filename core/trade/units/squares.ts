@@ -5,6 +5,7 @@ import { grown, isSquare, piece, rectangular, type UnitKind } from './unit.ts';
 export const squares: UnitKind = {
   ...rectangular,
   name: 'squares',
+  one: 'square',
   otherNames: ['square'],
   fabrics: () => 1,
   oneLength: 'the side',

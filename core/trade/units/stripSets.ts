@@ -13,8 +13,10 @@ import { type CuttingRules, piece, rectangular, type UnitKind, type UnitSpec } f
 export const stripSets: UnitKind = {
   ...rectangular,
   name: 'strip sets',
+  one: 'strip-set segment',
+  several: 'strip-set segments',
+  set: 'strip set',
   otherNames: ['strip set', 'strip-set segments'],
-  counted: { units: 'strip-set segments', set: 'strip set' },
   fabrics: (spec) => strips(spec).length,
   needs: ['strips'],
   oneLength: 'the width of a segment',

@@ -10,6 +10,7 @@ import { mustBeSquare, piece, rectangular, type Size, square, type UnitKind, typ
 export const halfSquareTrianglePatches: UnitKind = {
   ...rectangular,
   name: 'half-square triangle patches',
+  one: 'half-square triangle patch',
   otherNames: ['half-square triangle patch', 'triangles cut once diagonally'],
   fabrics: () => 1,
   oneLength: 'the short side',
@@ -39,6 +40,7 @@ export const halfSquareTrianglePatches: UnitKind = {
 export const quarterSquareTriangles: UnitKind = {
   ...rectangular,
   name: 'quarter-square triangles',
+  one: 'quarter-square triangle',
   otherNames: ['quarter-square triangle', 'quarter square triangles', 'triangles cut twice diagonally'],
   fabrics: () => 1,
   oneLength: 'the long side',

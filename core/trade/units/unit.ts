@@ -70,8 +70,12 @@ export interface UnitKind {
   /** The name in the trade's words, plural. */
   readonly name: string;
   readonly otherNames: readonly string[];
-  /** What is counted, where it is not called like the kind: the segments of a strip set. */
-  readonly counted?: { readonly units: string; readonly set: string };
+  /** What one of them is called in a sentence. */
+  readonly one: string;
+  /** What several are called where it is not `name`: of strip sets, the segments are counted. */
+  readonly several?: string;
+  /** What the pieces that are sewn together are called, where they are no mere set of pieces. */
+  readonly set?: string;
   /** How many fabrics a unit takes; one fabric may always stand for all of them. */
   readonly fabrics: (spec: UnitSpec) => number;
   readonly needs: readonly Need[];

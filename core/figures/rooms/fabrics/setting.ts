@@ -1,5 +1,6 @@
 /** What is cut for the layout: sashing, cornerstones, setting triangles and borders. */
 import type { BlockPath } from '../../../block/place.ts';
+import { borderName } from '../../../block/placeWords.ts';
 import { floor, type Rational, ZERO } from '../../../quantity/rational.ts';
 import { Real } from '../../../quantity/real.ts';
 import { joinPieces, lostPerJoin } from '../../../trade/joining.ts';
@@ -74,7 +75,7 @@ export function borderLines(at: Derivation, path: BlockPath, fabric: Fabric): Li
   const strip = at.figure(`border.${n}.strip`)?.shown;
   const [side, top] = [at.figure(`border.${n}.side`), at.figure(`border.${n}.top`)];
   if (!strip || !side || !top) return undefined;
-  const what = `border ${n}`;
+  const what = borderName(index, at.entries.borders?.length ?? 0);
   const here = [...path, 'finished'];
   const lengths = [cutLength(at, side.need), cutLength(at, top.need)];
   // Borders are strips across the fabric, whatever its print, unless the author says otherwise.
@@ -114,7 +115,7 @@ export function cornerSquareLines(at: Derivation, path: BlockPath, fabric: Fabri
   if (!squares) return undefined;
   const side = cutLength(at, squares.cut.width);
   const { count } = squares;
-  const what = `${counted(count, 'corner square')} of border ${index + 1}`;
+  const what = `${counted(count, 'corner square')} of ${borderName(index, at.entries.borders?.length ?? 0)}`;
   return [pieceLine(what, [...path, 'finished'], { width: side, length: side, count }, fabric)];
 }
 
