@@ -57,6 +57,33 @@ export function createProgram(finish: (status: number) => void): Command {
     });
 
   program
+    .command('sign-off')
+    .description('Put a name to a manuscript as it stands, in a record beside it.')
+    .argument('<file>', 'the manuscript')
+    .requiredOption('--by <name>', 'who signs it off', signer)
+    .option('--as-it-stands', 'sign it off with the mistakes and warnings that it has', false)
+    .addHelpText('after', SIGN_OFF_STATUS)
+    .action(async (file, options) => {
+      const { signOffCommand } = await import('./signOffCommand.ts');
+      finish(await signOffCommand(file, options));
+    });
+
+  program
+    .command('corrections')
+    .description(
+      'List for customers which numbers have changed since the last sign-off, or since a revision.',
+    )
+    .argument('<path>', 'a manuscript, or a folder with several')
+    .option('--since <revision>', 'compare with a revision in git, such as a tag, instead')
+    .addOption(format(['markdown', 'html']))
+    .option('--out <file>', 'write the list into this file')
+    .action(async (path, options) => {
+      const { correctionsCommand } = await import('./correctionsCommand.ts');
+      await correctionsCommand(path, options);
+      finish(0);
+    });
+
+  program
     .command('serve')
     .description('Run the language server for an editor.')
     .option('--stdio', 'talk over standard input and output (the only way there is)', true)
@@ -70,14 +97,22 @@ export function createProgram(finish: (status: number) => void): Command {
   return program;
 }
 
-function format<Name extends (typeof FORMATS)[number]>(names: readonly Name[]): Option {
-  return new Option('--format <format>', `how the report is written: ${listed(names)}`)
-    .default('text')
+/** The first of the names is taken where none is given. */
+function format<Name extends string>(names: readonly [Name, ...Name[]]): Option {
+  return new Option('--format <format>', `how it is written: ${listed(names)}`)
+    .default(names[0])
     .argParser((value: string) => {
       const known = names.find((name) => name === value);
       if (known) return known;
       throw new InvalidArgumentError(`Choose ${listed(names)}.`);
     });
+}
+
+/** A name of one line. */
+function signer(value: string): string {
+  const name = value.replace(/\s+/g, ' ').trim();
+  if (name === '') throw new InvalidArgumentError('Say who signs it off.');
+  return name;
 }
 
 function listed(names: readonly string[]): string {
@@ -103,3 +138,7 @@ could not run: then nothing was written.`;
 const IMPORT_NOTES = `
 Tables and fractions are kept. A fraction that was damaged is mended where only one can be meant; every repair,
 every doubt and everything that is left out is told on standard error.`;
+
+const SIGN_OFF_STATUS = `
+The exit status is 0 when it was signed off, 1 when it was not because of its mistakes or warnings, and 2 when the
+program could not run: then nothing was written.`;
