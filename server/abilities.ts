@@ -14,6 +14,7 @@ export interface ClientAbilities {
   readonly appliesEdits: boolean;
   readonly codeActionLiterals: boolean;
   readonly preferredActions: boolean;
+  readonly preparesRename: boolean;
   readonly hoverFormat: MarkupKind;
   readonly configuration: boolean;
   readonly configurationRegistration: boolean;
@@ -37,6 +38,7 @@ export function clientAbilities({ capabilities, initializationOptions }: Initial
     changeAnnotations: workspace?.workspaceEdit?.changeAnnotationSupport !== undefined,
     appliesEdits: workspace?.applyEdit === true,
     codeActionLiterals: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
+    preparesRename: textDocument?.rename?.prepareSupport === true,
     preferredActions: textDocument?.codeAction?.isPreferredSupport === true,
     hoverFormat: formats.includes(MarkupKind.Markdown) ? MarkupKind.Markdown : MarkupKind.PlainText,
     configuration: workspace?.configuration === true,

@@ -113,6 +113,12 @@ export class Documents {
     }
   }
 
+  /** Proofreads other texts that would stand in the place of a document, with the files that it uses. */
+  async reader(uri: string): Promise<(source: string) => Proof> {
+    const use = await this.#fetch(uri, this.#open.get(uri)?.getText() ?? '');
+    return (source) => this.#proofread({ source, use });
+  }
+
   /** The next request proofreads the text again, although it did not change. */
   forget(uri: string): void {
     this.#outcomes.delete(uri);

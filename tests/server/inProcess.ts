@@ -58,8 +58,8 @@ export function wordProof({ source }: { readonly source: string }): Proof {
     number: { text: 'loose', ranges: [{ start: index, end: index + 5 }] },
   }));
   return {
-    manuscript: { source },
-    pattern: { stated: source.includes('```measure'), pathAt: () => undefined },
+    manuscript: { source, passages: [] },
+    pattern: { stated: source.includes('```measure'), pathAt: () => undefined, entries: {} },
     accounts: loose,
     findings,
     coverage: { ...NO_COVERAGE, verified: 3, wrong: findings.length },
