@@ -44,6 +44,19 @@ export function createProgram(finish: (status: number) => void): Command {
   program.addCommand(sizeProgram(finish));
 
   program
+    .command('import')
+    .description('Turn a .docx, .html or .txt file into a manuscript in Markdown.')
+    .argument('<file>', 'the file of a word processor, a web page or plain text')
+    .option('--out <file>', 'write the manuscript into this file')
+    .option('--force', 'write over a file that is there already', false)
+    .addHelpText('after', IMPORT_NOTES)
+    .action(async (file, options) => {
+      const { importCommand } = await import('./importCommand.ts');
+      await importCommand(file, options);
+      finish(0);
+    });
+
+  program
     .command('sign-off')
     .description('Put a name to a manuscript as it stands, in a record beside it.')
     .argument('<file>', 'the manuscript')
@@ -121,6 +134,10 @@ function reference(): Option {
 const EXIT_STATUS = `
 The exit status is 0 when no mistake and no warning was found, 1 when some were, and 2 when the program
 could not run: then nothing was written.`;
+
+const IMPORT_NOTES = `
+Tables and fractions are kept. A fraction that was damaged is mended where only one can be meant; every repair,
+every doubt and everything that is left out is told on standard error.`;
 
 const SIGN_OFF_STATUS = `
 The exit status is 0 when it was signed off, 1 when it was not because of its mistakes or warnings, and 2 when the
