@@ -175,7 +175,9 @@ export class Decision {
       ({ figure }, index) => like.findIndex((one) => one.figure === figure) === index,
     );
     const amount = amountOf(number, 'count', this.#pattern.house);
-    const values = distinct.filter(({ figure }) => figure.kind === 'count').map(({ value }) => value.shown);
+    const values = distinct
+      .filter(({ figure }) => figure.id.endsWith('.count'))
+      .map(({ value }) => value.shown);
     return values.some((a, i) => values.slice(i + 1).some((b) => amount?.equals(a.add(b))));
   }
 
@@ -289,7 +291,7 @@ function isHeard(each: Settled, best: number): boolean {
 /** Whether its numbers say so much that few words are enough. */
 function isTelling(each: Settled): boolean {
   const { candidate, ties } = each;
-  return candidate.score >= 0 && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
+  return candidate.score >= -1 && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
 }
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {

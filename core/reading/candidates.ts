@@ -34,7 +34,7 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
   form: 6,
   state: 4,
   axis: 6,
-  edge: 6,
+  edge: 8,
   act: 0,
   scope: 2,
   size: 0,
@@ -71,6 +71,8 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
   const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
   // "Lay two of them on opposite corners": most likely a part of what was counted before, which no figure fixes.
   const isPart = isPartOfThem(evidence);
+  // "From each fat quarter, cut:" so many of each one are counted by few figures.
+  const isOfEach = (evidence.clue(['scope:container'])?.strength ?? 0) >= SAID;
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
@@ -78,7 +80,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
     if (isContent && thing.topic.startsWith('block.')) return [];
     const base = weigh(thing.wants, evidence);
     if (base.score - against(thing.wants, thing.against ?? [], evidence) < HOPELESS) return [];
-    const counts = optionsFor(phrase.count, thing, isUnderstood);
+    const counts = optionsFor(phrase.count, thing, isUnderstood, isOfEach);
     const sizes = optionsFor(phrase.size, thing, isUnderstood);
     return pairs(counts, sizes)
       .filter(({ readings }) => readings.length > 0)
@@ -110,10 +112,15 @@ function isPartOfThem(evidence: Evidence): boolean {
 }
 
 /** The ways to read an amount of the phrase, or to leave it to another thing. */
-function optionsFor(amount: Amount | undefined, thing: Thing, isUnderstood: boolean): Option[] {
+function optionsFor(
+  amount: Amount | undefined,
+  thing: Thing,
+  isUnderstood: boolean,
+  isFree = false,
+): Option[] {
   if (!amount) return [NOTHING];
   const options = readAmount(amount, thing, isUnderstood);
-  return [...options, { ...NOTHING, cost: options.length > 0 ? LEFT_ALONE : LEFT_OVER }];
+  return [...options, { ...NOTHING, cost: isFree ? 0.5 : options.length > 0 ? LEFT_ALONE : LEFT_OVER }];
 }
 
 interface Weighed {
