@@ -30,7 +30,7 @@ const ALIBI_MARGIN = 2.5;
 /** Words that leave no doubt what is measured. */
 const CLEAR = 6;
 /** A reading that explains them must be heard so well beside the best. */
-const ALIBI_SHARE = 0.35;
+const ALIBI_SHARE = 0.5;
 /** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
 const REDEEMED = 3;
 /** And so much for one of which hardly anything is said. */
@@ -134,15 +134,23 @@ export class Decision {
     const { evidence, line, phrase } = this.#phrase;
     const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
     const isCount = number.unit === undefined && number.kind === 'count';
+    const isOfEach =
+      candidate.said >= (strength('scope:each') >= BESIDE ? CLEAR : CLEAR + 2) &&
+      strength('scope:each') >= FROM_EACH;
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
     const figure = ties.find((each) => each.number === number)?.tie.figure.id;
     if (isLooseWord(number, evidence)) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
     // "From each fat quarter, cut:" so many of each one, which few figures count.
-    if (isCount && strength('scope:container') >= FROM_EACH && !/per-(?:strip|set)$/.test(figure ?? ''))
+    if (
+      isCount &&
+      strength('scope:container') >= FROM_EACH &&
+      strength('scope:total') < BESIDE &&
+      !/per-(?:strip|set)$/.test(figure ?? '')
+    )
       return true;
     if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
-      return !(figure?.endsWith('.each') && strength('scope:each') >= BESIDE && candidate.said >= CLEAR);
+      return !(figure?.endsWith('.each') && isOfEach);
     if (
       isCount &&
       SERIES.test(line.text.slice(Math.max(0, phrase.core.start - 8), phrase.core.end + 8)) &&
@@ -243,6 +251,9 @@ export class Decision {
   }
 }
 
+/** The finished size of a unit. */
+const PIECED = /^unit\..* finished$/;
+
 function isPassing({ figure }: Tie, { candidate }: Settled): boolean {
   return figure.id === USABLE_WIDTH && candidate.thing.topic !== HOUSE;
 }
@@ -321,6 +332,8 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
         best.total - other.total < CLOSE
       );
     if (other.candidate.said < Math.max(ALIBI, best.candidate.said * ALIBI_SHARE)) return false;
+    // What is sewn together is measured as it lies there, if nothing else is said.
+    if (other.candidate.isWeak && PIECED.test(other.candidate.thing.key)) return false;
     // That strips reach across the fabric is said in passing, and explains no other length.
     if (isPassing(own.tie, other) && !other.ties.some((each) => each !== own && each.isExact)) return false;
     return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.isExact));

@@ -197,7 +197,10 @@ function readAmount({ sides, isGrid }: Amount, thing: Thing, isUnderstood: boole
     if (cost === undefined) return [];
     return [{ readings: [{ side, figure: slot.figure }], wants: slot.wants, cost }];
   };
-  if (!second) return thing.slots.flatMap((slot) => one(slot, first));
+  if (!second)
+    return thing.slots.flatMap((slot) =>
+      slot.takes === 'across' || slot.takes === 'down' ? [] : one(slot, first),
+    );
   const of = (takes: Slot['takes']) => thing.slots.filter((slot) => slot.takes === takes);
   const both = (a: readonly Slot[], b: readonly Slot[], cost: number): Option[] =>
     a.flatMap((x) =>

@@ -44,7 +44,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'form:row',
-    words: 'rows?',
+    words: '(?<!sash |sashing |sashes )rows?',
     example: 'Sew 7 «rows».',
     counterexample: 'Sew 7 blocks.',
   },
