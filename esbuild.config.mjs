@@ -7,6 +7,8 @@ import { build } from 'esbuild';
 const repository = import.meta.dirname;
 
 const node = { platform: 'node', target: 'node20' };
+// A worker has no document, so libraries must not come in their version for pages.
+const worker = { platform: 'browser', conditions: ['worker'], target: 'es2022' };
 
 /** The name of each program in the output folder, and how it is built. */
 const PROGRAMS = {
@@ -30,11 +32,10 @@ const PROGRAMS = {
       ].join('\n'),
     },
   },
+  // Remark runs in browsers too.
+  'remark.mjs': { ...worker, entryPoints: ['server/entry/remark.ts'], format: 'esm' },
   'server.browser.js': {
-    platform: 'browser',
-    // A worker has no document, so libraries must not come in their version for pages.
-    conditions: ['worker'],
-    target: 'es2022',
+    ...worker,
     entryPoints: ['server/entry/browser.ts'],
     format: 'iife',
   },

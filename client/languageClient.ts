@@ -12,6 +12,9 @@ import { SECTION } from '../shared/settings.ts';
 /** Text that the author edits: not the read-only past that version control shows. */
 const SCHEMES = ['file', 'untitled', 'vscode-vfs'];
 
+/** Commands about the document in front of the author. */
+const OF_A_FILE: ReadonlySet<string> = new Set([COMMANDS.proofreadFile, COMMANDS.restateFile]);
+
 export function createLanguageClient(extensionUri: Uri): LanguageClient {
   const module = Uri.joinPath(extensionUri, 'dist', 'server.cjs').fsPath;
   const server: ServerOptions = { module, transport: TransportKind.ipc };
@@ -21,8 +24,16 @@ export function createLanguageClient(extensionUri: Uri): LanguageClient {
     diagnosticCollectionName: SECTION,
     initializationOptions,
     middleware: {
-      executeCommand: (command, args, next) =>
-        next(command, command === COMMANDS.proofreadFile ? [activeDocument()] : args),
+      executeCommand: async (command, args, next) => {
+        if (command !== COMMANDS.signOff)
+          return next(command, OF_A_FILE.has(command) ? [activeDocument()] : args);
+        const uri = activeDocument();
+        const name = await window.showInputBox({
+          title: 'Sign Off This Manuscript',
+          prompt: 'Who signs it off?',
+        });
+        return name === undefined ? undefined : next(command, [uri, name]);
+      },
     },
   };
   return new LanguageClient(SECTION, 'Measure Twice', server, options);

@@ -9,12 +9,13 @@ export interface StatusBarText {
   readonly warns: boolean;
 }
 
-export function statusBarText({ label, sentence, mistakes }: CoverageInWords): StatusBarText {
+export function statusBarText({ label, sentence, mistakes, signature }: CoverageInWords): StatusBarText {
   const warns = mistakes > 0;
+  const said = signature === undefined ? sentence : `${sentence}\n${signature}`;
   return {
     text: `$(${warns ? 'warning' : 'check'}) ${label}`,
-    tooltip: `${sentence}\nClick to proofread this manuscript again.`,
-    label: `Measure Twice: ${sentence}`,
+    tooltip: `${said}\nClick to proofread this manuscript again.`,
+    label: `Measure Twice: ${said}`,
     warns,
   };
 }

@@ -8,8 +8,13 @@ export interface ClientAbilities {
   readonly refreshesDiagnostics: boolean;
   readonly relatedInformation: boolean;
   readonly versionedEdits: boolean;
+  /** The client shows what an edit is for, and lets its author confirm it. */
+  readonly changeAnnotations: boolean;
+  /** The server may ask the client to edit. */
+  readonly appliesEdits: boolean;
   readonly codeActionLiterals: boolean;
   readonly preferredActions: boolean;
+  readonly preparesRename: boolean;
   readonly hoverFormat: MarkupKind;
   readonly configuration: boolean;
   readonly configurationRegistration: boolean;
@@ -30,7 +35,10 @@ export function clientAbilities({ capabilities, initializationOptions }: Initial
       textDocument?.publishDiagnostics?.relatedInformation === true ||
       textDocument?.diagnostic?.relatedInformation === true,
     versionedEdits: workspace?.workspaceEdit?.documentChanges === true,
+    changeAnnotations: workspace?.workspaceEdit?.changeAnnotationSupport !== undefined,
+    appliesEdits: workspace?.applyEdit === true,
     codeActionLiterals: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
+    preparesRename: textDocument?.rename?.prepareSupport === true,
     preferredActions: textDocument?.codeAction?.isPreferredSupport === true,
     hoverFormat: formats.includes(MarkupKind.Markdown) ? MarkupKind.Markdown : MarkupKind.PlainText,
     configuration: workspace?.configuration === true,

@@ -3,6 +3,7 @@ import type { Connection, Event, ServerCapabilities } from 'vscode-languageserve
 import type { ClientAbilities } from './abilities.ts';
 import type { Documents } from './documents.ts';
 import type { SettingsStore } from './settings.ts';
+import type { Signatures } from './signatures.ts';
 import type { WorkspaceRoom } from './workspace/room.ts';
 
 export interface BaseContext {
@@ -19,6 +20,8 @@ export interface BaseContext {
 export interface Context extends BaseContext {
   /** `undefined` where the server cannot reach files, as in a browser. */
   readonly room: WorkspaceRoom | undefined;
+  /** `undefined` where nothing can be written. */
+  readonly signatures: Signatures | undefined;
 }
 
 /** One feature of the protocol: what it announces, and the handlers it sets up. */

@@ -8,6 +8,7 @@ import {
   TextDocuments,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import type { Earlier } from '../core/proof/earlier/earlier.ts';
 import type { Proof } from '../core/proof/proof.ts';
 import type { Use } from '../core/proof/uses.ts';
 import { canonicalUri, type Proofread, proofreadManuscript } from './manuscripts.ts';
@@ -111,6 +112,18 @@ export class Documents {
       if ('failure' in outcome) throw outcome.failure;
       return outcome.done;
     }
+  }
+
+  /** Takes note of what was right when a document was signed off, and has it proofread again. */
+  signed(uri: string, state: Earlier): void {
+    this.#opened.sign(uri, state);
+    this.forget(uri);
+  }
+
+  /** Proofreads other texts that would stand in the place of a document, with the files that it uses. */
+  async reader(uri: string): Promise<(source: string) => Proof> {
+    const use = await this.#fetch(uri, this.#open.get(uri)?.getText() ?? '');
+    return (source) => this.#proofread({ source, use });
   }
 
   /** The next request proofreads the text again, although it did not change. */

@@ -12,6 +12,7 @@ import { FEATURES } from './features/features.ts';
 import { guarded } from './guard.ts';
 import type { Proofread } from './manuscripts.ts';
 import { SettingsStore } from './settings.ts';
+import { type SignatureStore, Signatures } from './signatures.ts';
 import type { WorkspaceFiles } from './workspace/files.ts';
 import { type Ground, layGround, openRoom } from './workspace/room.ts';
 import { FILE_OPERATIONS } from './workspace/watching.ts';
@@ -21,6 +22,7 @@ export interface Host {
   readonly version: string;
   readonly proofread: Proofread;
   readonly files?: WorkspaceFiles;
+  readonly signatures?: SignatureStore;
 }
 
 /** Serves one client until the connection ends. */
@@ -42,7 +44,8 @@ export function serve(connection: Connection, host: Host): void {
     const [onInitialized, onShutdown] = [didInitialize.event, didShutdown.event];
     const base = { connection, documents, settings, client, onInitialized, onShutdown };
     const room = ground.workspace && openRoom(base, ground.workspace);
-    const context: Context = { ...base, room };
+    const signatures = host.signatures && new Signatures(connection, documents, host.signatures);
+    const context: Context = { ...base, room, signatures };
     for (const feature of FEATURES) feature.register(context);
     return {
       capabilities: {

@@ -30,6 +30,8 @@ export interface CoverageInWords {
   readonly label: string;
   /** The same in full sentences. */
   readonly sentence: string;
+  /** Who signed the manuscript off, and what of it the signature does not cover; left out where nobody has. */
+  readonly signature?: string;
 }
 
 /** Client to server, without parameters: how the whole line stands. Answered with `WorkspaceStatus`. */
@@ -48,9 +50,13 @@ export interface WorkspaceStatus {
 
 /**
  * Commands that the server carries out (`workspace/executeCommand`).
- * `proofreadFile` takes the URI of an open manuscript; `proofreadWorkspace` takes nothing.
+ * Those of a file take the URI of an open manuscript, `signOff` also the name of who signs; those of the workspace take
+ * nothing.
  */
 export const COMMANDS = {
   proofreadFile: 'measureTwice.proofreadFile',
   proofreadWorkspace: 'measureTwice.proofreadWorkspace',
+  restateFile: 'measureTwice.restateFile',
+  restateWorkspace: 'measureTwice.restateWorkspace',
+  signOff: 'measureTwice.signOff',
 } as const;

@@ -17,7 +17,7 @@ export interface Stated {
 
 export type Verdict = 'verified' | 'wrong' | 'short' | 'generous' | 'other kind';
 
-export function judge(stated: Stated, figure: Ruled, value: FigureValue, house: House): Verdict {
+export function judge(stated: Stated, figure: Ruled, value: Judged, house: House): Verdict {
   const amount = amountOf(stated, figure.kind, house);
   if (!amount) return 'other kind';
   if (agrees(amount, stated, figure, value, house)) return 'verified';
@@ -40,9 +40,12 @@ export function unitOf(stated: Stated, kind: Exclude<FigureKind, 'count'>, house
   return kind === 'yardage' ? 'yd' : 'in';
 }
 
+/** What decides whether a stated value agrees. */
+export type Judged = Pick<FigureValue, 'need' | 'shown' | 'round' | 'least' | 'spare'>;
+
 type Ruled = Pick<Figure, 'kind' | 'rule' | 'isCut'>;
 
-function agrees(amount: Rational, stated: Stated, figure: Ruled, value: FigureValue, house: House): boolean {
+function agrees(amount: Rational, stated: Stated, figure: Ruled, value: Judged, house: House): boolean {
   if (amount.equals(value.shown) || (value.need.exact && amount.equals(value.need.exact))) return true;
   if (figure.kind === 'count') return false;
   const safely = value.round === 'up' ? roundUp : roundDown;
@@ -57,7 +60,7 @@ function agrees(amount: Rational, stated: Stated, figure: Ruled, value: FigureVa
  * 24" circle is "about 75 inches". A requirement is rounded up, what something gives down, anything else to the
  * nearest. What is cut by this length is not told so coarsely.
  */
-function isWhole(amount: Rational, stated: Stated, figure: Ruled, value: FigureValue, house: House): boolean {
+function isWhole(amount: Rational, stated: Stated, figure: Ruled, value: Judged, house: House): boolean {
   if (figure.kind !== 'length' || figure.isCut || value.need.exact) return false;
   const unit = house.system === 'inch' ? 'in' : 'cm';
   if (unitOf(stated, figure.kind, house) !== unit) return false;
@@ -80,7 +83,7 @@ function steps(
   stated: Stated,
   kind: Exclude<FigureKind, 'count'>,
   rule: FigureRule,
-  value: FigureValue,
+  value: Judged,
   house: House,
 ): Rational[] {
   const unit = unitOf(stated, kind, house);
@@ -107,7 +110,7 @@ export const CONVERTED: Readonly<Record<LengthUnit, readonly [Rational, ...Ratio
   m: [rational(1, 100)],
 };
 
-function isOnRuler(value: FigureValue, house: House): boolean {
+function isOnRuler(value: Judged, house: House): boolean {
   const { exact } = value.need;
   if (!exact) return false;
   return house.system === 'inch' ? 16n % exact.d === 0n : 10n % exact.div(INCHES_PER.cm).d === 0n;

@@ -23,7 +23,7 @@ export function tieTags(manuscript: Manuscript, pattern: Pattern, ledger: Ledger
   return reading;
 }
 
-const TAGGED = 'a tag behind the number names it';
+export const TAGGED = 'a tag behind the number names it';
 
 class TagReading implements TagTies {
   readonly ties = new Map<ReadNumber, Tie>();

@@ -1,5 +1,6 @@
 /** What a report is written from: manuscripts, each with its name, its proof and the findings to show. */
 import type { Proof } from '../proof/proof.ts';
+import type { Covering } from '../record/covers.ts';
 import { type ReportedFinding, unaccountedFindings } from './unaccounted.ts';
 
 export interface Proofread {
@@ -8,13 +9,15 @@ export interface Proofread {
   readonly proof: Proof;
   /** In the order of their places. */
   readonly findings: readonly ReportedFinding[];
+  /** What the last signature still covers; left out where nobody has signed. */
+  readonly covering?: Covering | undefined;
 }
 
 /** @param strict whether numbers that no figure accounts for count as findings */
-export function toReport(path: string, proof: Proof, strict: boolean): Proofread {
+export function toReport(path: string, proof: Proof, strict: boolean, covering?: Covering): Proofread {
   const unaccounted = strict ? unaccountedFindings(proof, 'warning') : [];
   const findings = [...proof.findings, ...unaccounted].sort((a, b) => a.start - b.start);
-  return { path, proof, findings };
+  return { path, proof, findings, covering };
 }
 
 /** Whether someone must look at these manuscripts again; hints ask for nothing. */

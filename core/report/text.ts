@@ -7,6 +7,7 @@ import type { Layout, Paint } from './paint.ts';
 import { indented } from './paragraph.ts';
 import { fixAll } from './preferred.ts';
 import type { Proofread } from './proofread.ts';
+import { coveringSentence } from './signed.ts';
 import type { ReportedFinding } from './unaccounted.ts';
 
 export interface TextOptions extends Layout {
@@ -89,6 +90,10 @@ function summary(documents: readonly Proofread[], { paint, width, mended }: Text
     text.push(coverageSentence(sumCoverage(documents.map(({ proof }) => proof.coverage))));
   } else if (documents.length > 0) {
     text.push('Without a measure block the numbers can only be compared with each other.');
+  }
+  for (const { path, proof, covering } of documents) {
+    const signed = covering && coveringSentence(covering, proof.manuscript.source);
+    if (signed) text.push(documents.length > 1 ? `${path}: ${signed}` : signed);
   }
   const offer = fixOffer(documents);
   if (offer) text.push(offer);

@@ -44,6 +44,46 @@ export function createProgram(finish: (status: number) => void): Command {
   program.addCommand(sizeProgram(finish));
 
   program
+    .command('import')
+    .description('Turn a .docx, .html or .txt file into a manuscript in Markdown.')
+    .argument('<file>', 'the file of a word processor, a web page or plain text')
+    .option('--out <file>', 'write the manuscript into this file')
+    .option('--force', 'write over a file that is there already', false)
+    .addHelpText('after', IMPORT_NOTES)
+    .action(async (file, options) => {
+      const { importCommand } = await import('./importCommand.ts');
+      await importCommand(file, options);
+      finish(0);
+    });
+
+  program
+    .command('sign-off')
+    .description('Put a name to a manuscript as it stands, in a record beside it.')
+    .argument('<file>', 'the manuscript')
+    .requiredOption('--by <name>', 'who signs it off', signer)
+    .option('--as-it-stands', 'sign it off with the mistakes and warnings that it has', false)
+    .addHelpText('after', SIGN_OFF_STATUS)
+    .action(async (file, options) => {
+      const { signOffCommand } = await import('./signOffCommand.ts');
+      finish(await signOffCommand(file, options));
+    });
+
+  program
+    .command('corrections')
+    .description(
+      'List for customers which numbers have changed since the last sign-off, or since a revision.',
+    )
+    .argument('<path>', 'a manuscript, or a folder with several')
+    .option('--since <revision>', 'compare with a revision in git, such as a tag, instead')
+    .addOption(format(['markdown', 'html']))
+    .option('--out <file>', 'write the list into this file')
+    .action(async (path, options) => {
+      const { correctionsCommand } = await import('./correctionsCommand.ts');
+      await correctionsCommand(path, options);
+      finish(0);
+    });
+
+  program
     .command('serve')
     .description('Run the language server for an editor.')
     .option('--stdio', 'talk over standard input and output (the only way there is)', true)
@@ -57,14 +97,22 @@ export function createProgram(finish: (status: number) => void): Command {
   return program;
 }
 
-function format<Name extends (typeof FORMATS)[number]>(names: readonly Name[]): Option {
-  return new Option('--format <format>', `how the report is written: ${listed(names)}`)
-    .default('text')
+/** The first of the names is taken where none is given. */
+function format<Name extends string>(names: readonly [Name, ...Name[]]): Option {
+  return new Option('--format <format>', `how it is written: ${listed(names)}`)
+    .default(names[0])
     .argParser((value: string) => {
       const known = names.find((name) => name === value);
       if (known) return known;
       throw new InvalidArgumentError(`Choose ${listed(names)}.`);
     });
+}
+
+/** A name of one line. */
+function signer(value: string): string {
+  const name = value.replace(/\s+/g, ' ').trim();
+  if (name === '') throw new InvalidArgumentError('Say who signs it off.');
+  return name;
 }
 
 function listed(names: readonly string[]): string {
@@ -86,3 +134,11 @@ function reference(): Option {
 const EXIT_STATUS = `
 The exit status is 0 when no mistake and no warning was found, 1 when some were, and 2 when the program
 could not run: then nothing was written.`;
+
+const IMPORT_NOTES = `
+Tables and fractions are kept. A fraction that was damaged is mended where only one can be meant; every repair,
+every doubt and everything that is left out is told on standard error.`;
+
+const SIGN_OFF_STATUS = `
+The exit status is 0 when it was signed off, 1 when it was not because of its mistakes or warnings, and 2 when the
+program could not run: then nothing was written.`;

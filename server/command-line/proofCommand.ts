@@ -1,14 +1,19 @@
 /** `measure-twice proof`: proofreads files and folders, reports, and on request corrects. */
 import { dirname, resolve } from 'node:path';
 import { applyEdits } from '../../core/findings/finding.ts';
+import type { Earlier } from '../../core/proof/earlier/earlier.ts';
 import type { Proof } from '../../core/proof/proof.ts';
 import { proofread } from '../../core/proof/proofread.ts';
+import { covers } from '../../core/record/covers.ts';
+import type { Signature } from '../../core/record/signature.ts';
+import { signedState } from '../../core/record/signedState.ts';
 import { jsonReport } from '../../core/report/json.ts';
 import { fixAll } from '../../core/report/preferred.ts';
 import { needsWork, type Proofread, toReport } from '../../core/report/proofread.ts';
 import { textReport } from '../../core/report/text.ts';
 import { NAME, VERSION } from '../product.ts';
 import { type ManuscriptFile, readManuscripts } from './manuscriptFiles.ts';
+import { digestOf, lastSignatures } from './records.ts';
 import { safeWrite } from './safeWrite.ts';
 import { FILE_LAYOUT, Progress, terminalLayout } from './terminal.ts';
 import { checkWritable, writeTexts } from './writeTexts.ts';
@@ -39,37 +44,48 @@ interface Corrected {
  */
 export async function proofCommand(paths: readonly string[], options: ProofOptions): Promise<0 | 1> {
   if (options.out !== undefined) await checkWritable(dirname(resolve(options.out)), options.out);
-  const results = proofreadAll(await readManuscripts(paths), options);
+  const files = await readManuscripts(paths);
+  const signatures = await lastSignatures(files);
+  const results = proofreadAll(files, signatures, options);
   await writeTexts(results.map(({ file, source }) => ({ file, text: source })));
-  const documents = results.map(({ file, proof }) => toReport(file.path, proof, options.strict));
+  const documents = results.map(({ file, source, proof }) => {
+    const signature = signatures.get(file);
+    const covering = signature && covers(signature, proof, digestOf(source));
+    return toReport(file.path, proof, options.strict, covering);
+  });
   const mended = results.reduce((sum, result) => sum + result.mended, 0);
   await write(await report(documents, mended, options), options.out);
   return needsWork(documents) ? 1 : 0;
 }
 
-function proofreadAll(files: readonly ManuscriptFile[], { fix, quiet }: ProofOptions): Corrected[] {
+function proofreadAll(
+  files: readonly ManuscriptFile[],
+  signatures: ReadonlyMap<ManuscriptFile, Signature>,
+  { fix, quiet }: ProofOptions,
+): Corrected[] {
   const progress = new Progress(files.length, quiet);
   try {
     return files.map((file) => {
       progress.next(file.path);
-      return corrected(file, fix ? MOST_ROUNDS : 0);
+      const signature = signatures.get(file);
+      return corrected(file, signature ? [signedState(signature)] : [], fix ? MOST_ROUNDS : 0);
     });
   } finally {
     progress.end();
   }
 }
 
-function corrected(file: ManuscriptFile, rounds: number): Corrected {
+function corrected(file: ManuscriptFile, before: readonly Earlier[], rounds: number): Corrected {
   const { use } = file;
   let { source } = file;
-  let proof = proofread({ source, use });
+  let proof = proofread({ source, use, before });
   let mended = 0;
   for (let round = 0; round < rounds; round++) {
     const fixes = fixAll(proof.findings);
     if (fixes.mended === 0) break;
     source = applyEdits(source, fixes.edits);
     mended += fixes.mended;
-    proof = proofread({ source, use });
+    proof = proofread({ source, use, before });
   }
   return { file, source, proof, mended };
 }

@@ -1,8 +1,9 @@
-/** Quick fixes for single findings, and `source.fixAll` for all that have one clear fix. */
+/** Quick fixes for single findings, `source.fixAll` for all that have one clear fix, and refactorings of the sizes. */
 import {
   type CodeAction,
   CodeActionKind,
   type CodeActionParams,
+  CodeActionTriggerKind,
   type Diagnostic,
   type WorkspaceEdit,
 } from 'vscode-languageserver';
@@ -17,6 +18,7 @@ import type { Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
 import { toOffsets, toTextEdit, touches } from '../positions.ts';
 import { isDiagnosticOf } from './diagnosing.ts';
+import { sizeActions } from './sizeActions.ts';
 
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.measureTwice`;
 
@@ -24,9 +26,21 @@ export const codeActions: Feature = {
   // Without action literals a client could only run commands, and a fix is an edit.
   capabilities: ({ client }) =>
     client.codeActionLiterals
-      ? { codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL] } }
+      ? {
+          codeActionProvider: {
+            codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, FIX_ALL],
+          },
+        }
       : {},
   register({ connection, documents, client }) {
+    const refactorings = async (document: TextDocument, proof: Proof, params: CodeActionParams) => {
+      const { only, triggerKind } = params.context;
+      // A revision proofreads the manuscript anew: not at every move of the cursor.
+      const isAsked = triggerKind !== CodeActionTriggerKind.Automatic;
+      if (!isAsked || !isWanted(CodeActionKind.RefactorRewrite, only)) return [];
+      const read = await documents.reader(document.uri);
+      return sizeActions(document, proof, document.offsetAt(params.range.start), read, client);
+    };
     connection.onCodeAction((params, token) =>
       guarded(connection, 'Looking for fixes', null, async () => {
         const proofreading = await documents.proofreading(params.textDocument.uri, token);
@@ -35,6 +49,7 @@ export const codeActions: Feature = {
         return [
           ...quickFixes(document, proof, params, client),
           ...fixAllAction(document, proof, params, client),
+          ...(await refactorings(document, proof, params)),
         ];
       }),
     );

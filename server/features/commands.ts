@@ -6,19 +6,29 @@ import type { Context, Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
 import { tell, tellFailure } from '../messages.ts';
 import { proofreadWorkspace } from '../workspace/proofreadWorkspace.ts';
+import { restateFile, restateWorkspace } from './restating.ts';
 
 export const commands: Feature = {
-  capabilities: ({ room }) => ({
+  capabilities: ({ room, signatures }) => ({
     executeCommandProvider: {
-      commands: room ? [COMMANDS.proofreadFile, COMMANDS.proofreadWorkspace] : [COMMANDS.proofreadFile],
+      commands: [
+        COMMANDS.proofreadFile,
+        COMMANDS.restateFile,
+        ...(signatures ? [COMMANDS.signOff] : []),
+        ...(room ? [COMMANDS.proofreadWorkspace, COMMANDS.restateWorkspace] : []),
+      ],
     },
   }),
   register(context) {
-    const { connection, room } = context;
+    const { connection, room, signatures } = context;
     connection.onExecuteCommand(({ command, arguments: args }, token) =>
       guarded(connection, 'The command', null, async () => {
         if (command === COMMANDS.proofreadFile) return proofreadFile(args?.[0], context, token);
+        if (command === COMMANDS.restateFile) return restateFile(args?.[0], context, token);
+        if (command === COMMANDS.restateWorkspace && room) return restateWorkspace(context, room, token);
         if (command === COMMANDS.proofreadWorkspace && room) return proofreadWorkspace(context, room, token);
+        if (command === COMMANDS.signOff && signatures)
+          return signatures.signOff(args?.[0], args?.[1], token);
         throw new ResponseError(ErrorCodes.InvalidParams, `There is no command ${command}.`);
       }),
     );

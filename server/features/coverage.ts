@@ -6,12 +6,14 @@ import { coverageInWords } from './status.ts';
 
 export const coverage: Feature = {
   capabilities: () => ({}),
-  register({ connection, documents, client }) {
+  register({ connection, documents, client, signatures }) {
     if (!client.showsCoverage) return;
-    documents.onDidProofread(({ document, proof }) => {
+    documents.onDidProofread((proofreading) => {
+      const { document, proof } = proofreading;
+      const signature = signatures?.sentence(proofreading);
       const params: CoverageParams = {
         uri: document.uri,
-        coverage: proof ? coverageInWords(proof.coverage) : null,
+        coverage: proof ? { ...coverageInWords(proof.coverage), ...(signature ? { signature } : {}) } : null,
       };
       sent(connection, 'Sending the coverage', connection.sendNotification(COVERAGE_NOTIFICATION, params));
     });

@@ -5,6 +5,7 @@ import { commands } from './commands.ts';
 import { coverage } from './coverage.ts';
 import { diagnostics } from './diagnostics.ts';
 import { hover } from './hover.ts';
+import { renameSize } from './renameSize.ts';
 import { status } from './status.ts';
 import { workspaceDiagnostics } from './workspaceDiagnostics.ts';
 
@@ -12,6 +13,7 @@ export const FEATURES: readonly Feature[] = [
   diagnostics,
   codeActions,
   hover,
+  renameSize,
   coverage,
   commands,
   workspaceDiagnostics,

@@ -49,6 +49,9 @@ describe('The manifest', () => {
     expect(commands.map(({ category, title }) => `${category}: ${title}`)).toEqual([
       'Measure Twice: Proofread This Manuscript',
       'Measure Twice: Proofread the Workspace',
+      'Measure Twice: Restate All Numbers of This Manuscript',
+      'Measure Twice: Restate All Numbers of the Workspace',
+      'Measure Twice: Sign Off This Manuscript',
     ]);
   });
 

@@ -19,6 +19,14 @@ describe('The status bar', () => {
     });
   });
 
+  it('tells who signed the manuscript off', () => {
+    const signature = 'Signed off by Ada Lund on 2026-11-25, just as it stands.';
+    expect(statusBarText({ ...coverage, signature })).toMatchObject({
+      tooltip: `41 of 47 are right.\n${signature}\nClick to proofread this manuscript again.`,
+      label: `Measure Twice: 41 of 47 are right.\n${signature}`,
+    });
+  });
+
   it('warns when a number contradicts the pattern', () => {
     expect(statusBarText({ ...coverage, mistakes: 1 })).toMatchObject({
       text: '$(warning) 41 of 47 checked',

@@ -7,7 +7,7 @@ import { bundle } from '../../esbuild.config.mjs';
 
 export default async function build(project: TestProject): Promise<() => Promise<void>> {
   const folder = await mkdtemp(join(tmpdir(), 'measure-twice-programs-'));
-  await bundle(folder, { only: ['measure-twice.mjs', 'server.cjs', 'server.browser.js'] });
+  await bundle(folder, { only: ['measure-twice.mjs', 'remark.mjs', 'server.cjs', 'server.browser.js'] });
   project.provide('programs', folder);
   return () => rm(folder, { recursive: true, force: true });
 }

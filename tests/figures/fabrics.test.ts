@@ -155,11 +155,24 @@ describe('published yardage', () => {
   it('of 300 rectangles 3 x 2 in (Bobbin In Quilts, trade): 1 1/2 yd, 48 in as the page cuts them', () => {
     const block = (along: string) =>
       `house: { sell by: 1/4 yd }\nfabrics: { A: Chalk }\npieces: { p: { cut: 3" x 2", count: 300, from: A${along} } }`;
-    // The page lays the 3 in across: 13 across, 24 rows, 48 in. The other way it is 45 in; both are bought as 1½ yd
-    // and 1¼ yd, so the page is never short.
+    // The page lays the 3 in across: 13 across, 24 rows, 48 in. The other way it is 45 in, or 1¼ yd.
     expect(value(block(', along: length'), 'fabric.A.cut-length')).toBe('48"');
-    expect(value(block(', along: length'), 'fabric.A.yardage')).toBe('1½ yd');
-    expect(value(block(''), 'fabric.A.yardage')).toBe('1¼ yd');
+    expect(value(block(''), 'fabric.A.cut-length')).toBe('48"');
+    expect(value(block(''), 'fabric.A.yardage')).toBe('1½ yd');
+  });
+
+  it('is offered as the strips of the pattern take it, and what turned pieces take is not called short', () => {
+    const block =
+      'house: { sell by: 1/4 yd }\nfabrics: { A: Chalk }\npieces: { p: { cut: 3" x 2", count: 300, from: A } }';
+    expect(stated(block, '1¼ yd <!-- = fabric.A.yardage -->')).toEqual([]);
+    expect(
+      stated(block, '3 yd <!-- = fabric.A.yardage -->').map(([code, message]) => [code, message]),
+    ).toEqual([
+      [
+        'generous-figure',
+        'The yardage of fabric A need only be 1½ yd, and 3 yd is well above it: 24 strips 2" wide take 48" (with 40" of usable width, unless the block says otherwise).',
+      ],
+    ]);
   });
 
   it('of 80 squares 2 1/2 in (Feathered Star, trade, author): 5 strips, 3/8 yd', () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Rational, rational } from '../../core/quantity/rational.ts';
 import { impliedWidth, stripsGive, subcuts } from '../../core/trade/plan/checks.ts';
 import { type CutPiece, FAT_QUARTER, type Fabric, precutStrips, roll } from '../../core/trade/plan/fabric.ts';
-import { perStrip, piecesFrom, plainCut, stripsFor } from '../../core/trade/plan/plain.ts';
+import { perStrip, piecesFrom, plainCut, stripsFor, usualCut } from '../../core/trade/plan/plain.ts';
 import { rollPlan } from '../../core/trade/plan/rollPlan.ts';
 import { sheetPlan } from '../../core/trade/plan/sheetPlan.ts';
 import { yardage } from '../../core/trade/plan/yardage.ts';
@@ -109,6 +109,10 @@ describe('strips', () => {
     const asWritten = plainCut(piece('3 x 2', 300, 'lengthwise'), rational(40), roll(rational(40)));
     expect(asWritten).toMatchObject({ perStrip: 13, strips: 24 });
     expect(asWritten && written(asWritten.length)).toBe('48');
+    expect(usualCut(piece('3 x 2', 300), rational(40), roll(rational(40)))).toMatchObject({
+      perStrip: 13,
+      strips: 24,
+    });
     // The other way they fill 15 strips of 3 in to the edge: 45 in, which the page does not look for.
     expect(written(rollPlan(roll(rational(40)), [piece('3 x 2', 300)]).best.length)).toBe('45');
     expect(asWritten && written(yardage(asWritten.length, QUARTER))).toBe('54');

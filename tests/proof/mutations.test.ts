@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../core/findings/finding.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { fixAll } from '../../core/report/preferred.ts';
+import { useOfSamples as use } from '../support/samples.ts';
 
 const SAMPLES = new URL('../../shared/samples/', import.meta.url);
 const samples = readdirSync(SAMPLES)
@@ -113,7 +114,7 @@ describe('a manuscript with slips in it', { timeout: PATIENCE }, () => {
         const source = withSlips(sample, made);
         const inside = ({ start, end }: { start: number; end: number }) =>
           0 <= start && start <= end && end <= source.length;
-        for (const { start, end, message, related, fixes } of proofread({ source }).findings) {
+        for (const { start, end, message, related, fixes } of proofread({ use, source }).findings) {
           expect(inside({ start, end }) && end > start, message).toBe(true);
           expect(message).toMatch(/[.?]$/);
           expect(message).not.toMatch(/undefined|NaN|\[object/);
@@ -133,8 +134,8 @@ describe('a manuscript with slips in it', { timeout: PATIENCE }, () => {
       fc.property(fc.constantFrom(...samples), slips, (sample, made) => {
         let source = withSlips(sample, made);
         for (let round = 0; round < 3; round++)
-          source = applyEdits(source, fixAll(proofread({ source }).findings).edits);
-        expect(fixAll(proofread({ source }).findings).edits).toEqual([]);
+          source = applyEdits(source, fixAll(proofread({ use, source }).findings).edits);
+        expect(fixAll(proofread({ use, source }).findings).edits).toEqual([]);
       }),
       { ...RUNS, numRuns: 100 },
     );

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../core/findings/finding.ts';
 import { proofread } from '../../core/proof/proofread.ts';
+import { useOfSamples as use } from '../support/samples.ts';
 
 const SAMPLES = new URL('../../shared/samples/', import.meta.url);
 const read = (path: string) => readFileSync(new URL(path, SAMPLES), 'utf8');
@@ -62,13 +63,13 @@ const UNFIXED: readonly [name: string, numbers: readonly string[]][] = [
 
 describe('the sample line', () => {
   it.each(clean)('has no finding in %s, and most of its numbers are verified', (name) => {
-    const { findings, coverage } = proofread({ source: read(name) });
+    const { findings, coverage } = proofread({ use, source: read(name) });
     expect(findings).toEqual([]);
     expect(coverage.verified).toBeGreaterThan(coverage.unaccounted);
   });
 
   it.each(UNFIXED)('leaves no number of %s unchecked that its block fixes', (name, numbers) => {
-    const { accounts } = proofread({ source: read(name) });
+    const { accounts } = proofread({ use, source: read(name) });
     const unchecked = accounts.filter(({ kind }) => kind === 'unaccounted');
     expect(unchecked.map(({ number }) => number.text)).toEqual(numbers);
   });
@@ -77,7 +78,7 @@ describe('the sample line', () => {
     'has planted mistakes in %s, each found at its number with one preferred fix',
     (name, mistakes) => {
       const flawed = read(`before-proofreading/${name}`);
-      const found = proofread({ source: flawed }).findings.map(({ code, start, end, fixes }) => ({
+      const found = proofread({ use, source: flawed }).findings.map(({ code, start, end, fixes }) => ({
         code,
         wrong: flawed.slice(start, end),
         line: flawed.slice(flawed.lastIndexOf('\n', start) + 1, flawed.indexOf('\n', end)),
@@ -98,7 +99,7 @@ describe('the sample line', () => {
 
   it.each(MISTAKES)('is itself again when every preferred fix is applied to %s', (name) => {
     const flawed = read(`before-proofreading/${name}`);
-    const edits = proofread({ source: flawed }).findings.flatMap(({ fixes }) =>
+    const edits = proofread({ use, source: flawed }).findings.flatMap(({ fixes }) =>
       fixes.filter(({ preferred }) => preferred).flatMap((fix) => fix.edits),
     );
     expect(applyEdits(flawed, edits)).toBe(read(name));

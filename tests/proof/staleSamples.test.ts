@@ -7,6 +7,7 @@ import { judge } from '../../core/proof/judge.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { isReserved } from '../../core/proof/reserve.ts';
 import { fixAll } from '../../core/report/preferred.ts';
+import { useOfSamples as use } from '../support/samples.ts';
 
 const SAMPLES = new URL('../../shared/samples/', import.meta.url);
 const read = (name: string) => readFileSync(new URL(name, SAMPLES), 'utf8');
@@ -30,8 +31,8 @@ describe.each(CHANGES)('in %s, with %s changed to %s', (name, from, to) => {
   ])('the numbers that are right no more are stale, and no number is wrong (%s)', (_, before) => {
     const after = before.replace(from, to);
     expect(after).not.toBe(before);
-    const then = proofread({ source: before });
-    const now = proofread({ source: after, before: [earlierState(then)] });
+    const then = proofread({ use, source: before });
+    const now = proofread({ use, source: after, before: [earlierState(then)] });
 
     const expected = then.accounts.flatMap(({ kind, tie, number }, index) => {
       // A number that the author hedges about is never called wrong, nor stale.
@@ -49,8 +50,12 @@ describe.each(CHANGES)('in %s, with %s changed to %s', (name, from, to) => {
 
   it('nothing stale is left when every fix is taken', () => {
     const after = original.replace(from, to);
-    const before = [earlierState(proofread({ source: original }))];
-    const fixed = applyEdits(after, fixAll(proofread({ source: after, before }).findings).edits);
-    expect(proofread({ source: fixed, before }).coverage).toMatchObject({ stale: 0, wrong: 0, short: 0 });
+    const before = [earlierState(proofread({ use, source: original }))];
+    const fixed = applyEdits(after, fixAll(proofread({ use, source: after, before }).findings).edits);
+    expect(proofread({ use, source: fixed, before }).coverage).toMatchObject({
+      stale: 0,
+      wrong: 0,
+      short: 0,
+    });
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { PARTIAL_WORDS } from '../../core/reading/lexicon/partialWords.ts';
 import { LEXICON } from '../../core/reading/lexicon.ts';
 import { UNIT_WORDS } from '../../core/reading/unitWords.ts';
 import { wholeWords } from '../../core/reading/wholeWords.ts';
@@ -31,6 +32,16 @@ describe('The lexicon', () => {
       expect([...counterexample.matchAll(wholeWords(words))].map(([found]) => found)).toEqual([]);
     },
   );
+});
+
+describe('The words that make a number a part', () => {
+  it.each(PARTIAL_WORDS)('say “$says” in: $example', ({ words, example }) => {
+    expect(isFound(words, marked(example))).toBe(true);
+  });
+
+  it.each(PARTIAL_WORDS)('say no “$says” in: $counterexample', ({ words, counterexample }) => {
+    expect([...counterexample.matchAll(wholeWords(words))].map(([found]) => found)).toEqual([]);
+  });
 });
 
 describe('The words for units', () => {

@@ -14,7 +14,7 @@ import { NO_COVERAGE } from '../../core/report/coverage.ts';
 import { type Host, serve } from '../../server/server.ts';
 import { TestClient } from './client.ts';
 
-export function startInProcess(host: Pick<Host, 'proofread' | 'files'>): TestClient {
+export function startInProcess(host: Pick<Host, 'proofread' | 'files' | 'signatures'>): TestClient {
   const [toServer, toClient] = [new PassThrough(), new PassThrough()];
   const connection = createConnection(
     ProposedFeatures.all,
@@ -58,8 +58,8 @@ export function wordProof({ source }: { readonly source: string }): Proof {
     number: { text: 'loose', ranges: [{ start: index, end: index + 5 }] },
   }));
   return {
-    manuscript: { source },
-    pattern: { stated: source.includes('```measure'), pathAt: () => undefined },
+    manuscript: { source, passages: [] },
+    pattern: { stated: source.includes('```measure'), pathAt: () => undefined, entries: {} },
     accounts: loose,
     findings,
     coverage: { ...NO_COVERAGE, verified: 3, wrong: findings.length },

@@ -119,7 +119,7 @@ describe('A house file that is edited and not saved', () => {
     expect(diagnostic?.relatedInformation).toEqual([
       {
         location: { uri: far, range: { start: { line: 3, character: 24 }, end: { line: 3, character: 30 } } },
-        message: 'It follows from “house.binding strip” of rules/far.md.',
+        message: 'It follows from “binding strip” of the house rules of rules/far.md.',
       },
     ]);
   });

@@ -16,7 +16,7 @@ export interface InputState {
   textAt(path: BlockPath): string | undefined;
 }
 
-/** Those that the figure follows from now come first, in the order of `after`. */
+/** Those that the figure follows from now come first, in the order of `after`, then those that nobody says any more. */
 export function changesBetween(before: InputState, after: InputState): Change[] {
   const now = after.inputs.map(
     ({ path, text }): Change => ({ path, before: textIn(before, path), after: text }),
@@ -25,7 +25,8 @@ export function changesBetween(before: InputState, after: InputState): Change[] 
     .filter(
       ({ path }) => !after.inputs.some((input) => isWithin(input.path, path) || isWithin(path, input.path)),
     )
-    .map(({ path, text }): Change => ({ path, before: text, after: textIn(after, path) }));
+    .filter(({ path }) => textIn(after, path) === undefined)
+    .map(({ path, text }): Change => ({ path, before: text, after: undefined }));
   return [...now, ...gone].filter((change) => !isSame(change.before, change.after));
 }
 

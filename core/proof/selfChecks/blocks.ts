@@ -1,4 +1,6 @@
 /** The blocks of a quilt with one kind of block, as far as the manuscript leaves no doubt. */
+import { partialWords } from '../../reading/lexicon/partialWords.ts';
+import { wholeWords } from '../../reading/wholeWords.ts';
 import type { Said, Text, Told } from './said.ts';
 
 const IDLE = new Set(
@@ -7,8 +9,10 @@ const IDLE = new Set(
   ),
 );
 /** Blocks of a second kind, or blocks that are not in the rows. */
-const OTHERS =
-  /\b(?:alternat\w+|plain|setting|corner|border|filler|solid|half|spare|extra|label|pillow) (?:blocks?|squares)\b|\bblocks? [A-Z1-9]\b/i;
+const OTHERS = wholeWords(
+  `(?:alternat\\w+|spare|extra|${partialWords('another kind', 'another thing')}) (?:blocks?|squares)|blocks? [A-Z1-9]`,
+  'iu',
+);
 
 /** Whether the blocks are of several kinds, so that a number of blocks may be of one of them. */
 export function hasSeveralBlocks({ words }: Text): boolean {

@@ -1,4 +1,5 @@
 /** Units that are made against the units that all blocks together use. */
+import { partialPattern } from '../../reading/lexicon/partialWords.ts';
 import { soleTotalOfBlocks } from './blocks.ts';
 import type { Contradiction } from './contradiction.ts';
 import type { Said, Text, Told } from './said.ts';
@@ -13,15 +14,14 @@ const NOUNS: readonly (readonly [name: string, pattern: RegExp])[] = [
   ['units', /^units?\b(?! [A-Z\d])/i],
 ];
 /** Where units are made set by set, a number may be that of one set. */
-const IN_SETS =
-  /\b(?:repeat\w*|from each|each (?:pair|set|square|strip)|(?:a|per|one) (?:pair|set) |at a time|at once)\b/i;
+const IN_SETS = partialPattern(['set by set', 'each time']);
 /** Words of colour may stand before the name of a unit, but then others may have another colour. */
 const PLAIN = /^["”″)]?\s*$/;
 const MADE =
   /\b(?:make|makes|making|for a total of|total of|you (?:will |should )?(?:need|have))\s*(?:a total of )?\(?$/i;
 const PER_BLOCK =
   /\b(?:(?:each|every|one|per) block (?:uses|needs|takes|has)|for (?:each|every|one) block,? (?:you need|use|take|lay out|arrange|join|sew)|to make (?:one|each|a) block,? (?:you need|use|take|lay out|arrange|join|sew))[^.;\d]{0,40}$/i;
-const MORE = /\b(?:more|another|other|remaining|extra|borders?|left|blue|red)\b/i;
+const MORE = partialPattern(['a part', 'one of several', 'left over'], 'borders?', 'blue', 'red');
 
 export function madeUsed(text: Text): Contradiction[] {
   const blocks = soleTotalOfBlocks(text);

@@ -1,5 +1,6 @@
 /** Rows of so many blocks against the number of blocks. */
 import { type Rational, ZERO } from '../../quantity/rational.ts';
+import { partialPattern } from '../../reading/lexicon/partialWords.ts';
 import { soleTotalOfBlocks } from './blocks.ts';
 import type { Contradiction } from './contradiction.ts';
 import type { Said, SaidLine, Text, Told } from './said.ts';
@@ -64,8 +65,7 @@ function inLine(line: SaidLine, grids: readonly Grid[]): Contradiction[] {
   return contradiction(total.count, grids, line.text);
 }
 
-const PARTIAL =
-  /\b(?:other|remaining|more|another|first|next|last|these|plain|alternate|corner|border|extra|spare|left)\b/i;
+const PARTIAL = partialPattern(['a part', 'one of several', 'left over', 'another kind']);
 
 /** A number of blocks without a word that makes it a part: "blocks facing left", "blocks each day". */
 const PLAIN_TOTAL =
@@ -89,8 +89,7 @@ function overall(text: Text, grids: readonly Grid[]): Contradiction[] {
   return contradiction(total, [grid], text.words);
 }
 
-const LEFT =
-  /\b(?:left ?overs?|left over|remaining|extra|spare|pillows?|cushions?|labels?|other|plus|medallion|join them to)\b/i;
+const LEFT = partialPattern(['left over', 'another thing'], 'other', 'plus', 'join them to');
 
 /** Whether no other number of rows is told, of which the rows may be a part. */
 export function isWhole({ phrases }: Text, { rows }: Grid): boolean {

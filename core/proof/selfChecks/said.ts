@@ -6,6 +6,7 @@ import type { Manuscript, ReadNumber } from '../../manuscript/manuscript.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { INCHES_PER } from '../../quantity/units.ts';
 import type { Amount, Side } from '../../reading/amount.ts';
+import { partialPattern } from '../../reading/lexicon/partialWords.ts';
 import type { Line } from '../../reading/line.ts';
 import type { Phrase } from '../../reading/phrase.ts';
 import { isReserved } from '../reserve.ts';
@@ -110,8 +111,7 @@ export function isPlain(number: ReadNumber): boolean {
 }
 
 /** Texts with which an author tells that a number is meant to be larger, or to be cut down. */
-const LENIENT =
-  /\b(?:trim\w*|over-?siz\w*|square[ds]? (?:it |them )?(?:up|down)|extra|excess|spare|left ?over|leftovers?|scraps?|at least|more than|a (?:little|bit|touch)|remain\w*|the rest|generous\w*|longer than|larger than|too long|if you (?:like|prefer|wish)|optional\w*|for example|e\.g\.)/i;
+const LENIENT = partialPattern(['ample', 'left over'], 'the rest');
 
 export function isLenient(text: string): boolean {
   return LENIENT.test(text);

@@ -1,4 +1,5 @@
 /** At which stage and which way it is measured, what is done with it, and of how much of the quilt it is told. */
+import { partialWords } from './partialWords.ts';
 import type { LexiconRow } from './row.ts';
 
 export const MEASURE_WORDS: readonly LexiconRow[] = [
@@ -10,8 +11,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'scope:part',
-    words:
-      'another|more|the rest|the (?:first|last|other|remaining)|at a time|each day|pairs?|left(?! over| to| of| side| and)',
+    words: partialWords('a part', 'each time', 'paired'),
     example: 'Make 12 geese, then 12 «more».',
     counterexample: 'Make 12 geese.',
   },

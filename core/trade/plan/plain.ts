@@ -28,7 +28,21 @@ export function stripsFor(count: number, each: number): number {
  * with strips as wide as the piece. `undefined` for a piece that does not fit the fabric.
  */
 export function plainCut(piece: CutPiece, usableWidth: Rational, fabric: Fabric): PlainCut | undefined {
-  const ways = allowedRuns(piece, fabric).flatMap((run) => {
+  return cuts(piece, usableWidth, fabric).sort(
+    (a, b) => a.length.compare(b.length) || a.strips - b.strips,
+  )[0];
+}
+
+/**
+ * Strips for one piece that are as wide as its shorter side, as most patterns are written (common practice), though the
+ * pieces might lie more closely when they are turned.
+ */
+export function usualCut(piece: CutPiece, usableWidth: Rational, fabric: Fabric): PlainCut | undefined {
+  return cuts(piece, usableWidth, fabric).sort((a, b) => a.stripWidth.compare(b.stripWidth))[0];
+}
+
+function cuts(piece: CutPiece, usableWidth: Rational, fabric: Fabric): PlainCut[] {
+  return allowedRuns(piece, fabric).flatMap((run) => {
     const { across, along } = extent(piece, run);
     const each = perStrip(usableWidth, across);
     if (each === 0) return [];
@@ -36,7 +50,6 @@ export function plainCut(piece: CutPiece, usableWidth: Rational, fabric: Fabric)
     const length = along.mul(BigInt(strips), 1n);
     return [{ piece, run, stripWidth: along, perStrip: each, strips, length }];
   });
-  return ways.sort((a, b) => a.length.compare(b.length) || a.strips - b.strips)[0];
 }
 
 /**

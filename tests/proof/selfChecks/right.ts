@@ -7,7 +7,7 @@ export interface RightManuscript {
   readonly source: string;
 }
 
-const CORPUS = new URL('../../manuscripts/corpus/', import.meta.url);
+const ANNOTATED = ['corpus', 'open'].map((name) => new URL(`../../manuscripts/${name}/`, import.meta.url));
 const SAMPLES = new URL('../../../shared/samples/', import.meta.url);
 
 export function rightManuscripts(): RightManuscript[] {
@@ -15,7 +15,10 @@ export function rightManuscripts(): RightManuscript[] {
     readdirSync(folder)
       .filter((name) => name.endsWith('.md'))
       .map((name) => ({ name, source: readFileSync(new URL(name, folder), 'utf8') }));
-  const corpus = read(CORPUS).map(({ name, source }) => ({ name, source: readAnnotated(source).source }));
+  const corpus = ANNOTATED.flatMap(read).map(({ name, source }) => ({
+    name,
+    source: readAnnotated(source).source,
+  }));
   return [...corpus, ...read(SAMPLES)].flatMap(({ name, source }) => [
     { name, source },
     { name: `${name} without tags and blocks`, source: withoutTies(source) },

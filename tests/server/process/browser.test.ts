@@ -74,7 +74,9 @@ it('proofreads in a worker of a browser', async () => {
     '```measure\nfinished: 36" x 48"\n```\n\n🧵 Bind 160" <!-- = finished.edge --> of edge.',
   );
 
-  expect(capabilities.executeCommandProvider).toEqual({ commands: ['measureTwice.proofreadFile'] });
+  expect(capabilities.executeCommandProvider).toEqual({
+    commands: ['measureTwice.proofreadFile', 'measureTwice.restateFile'],
+  });
   expect(await client.pull(uri)).toMatchObject({
     kind: 'full',
     items: [

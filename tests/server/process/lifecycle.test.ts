@@ -13,7 +13,10 @@ describe.each(Object.entries(WAYS))('The life of %s', (_name, args) => {
     expect(capabilities).toMatchObject({
       textDocumentSync: { openClose: true, change: 2 },
       hoverProvider: true,
-      codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll.measureTwice'] },
+      codeActionProvider: {
+        codeActionKinds: ['quickfix', 'refactor.rewrite', 'source.fixAll.measureTwice'],
+      },
+      renameProvider: true,
       workspace: { workspaceFolders: { supported: true } },
     });
   });

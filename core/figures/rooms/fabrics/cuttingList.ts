@@ -2,7 +2,7 @@
 import { max, type Rational, ZERO } from '../../../quantity/rational.ts';
 import { leastLength, leastSheets } from '../../../trade/plan/anyWay.ts';
 import type { CutPiece, Fabric } from '../../../trade/plan/fabric.ts';
-import { plainCut } from '../../../trade/plan/plain.ts';
+import { type PlainCut, plainCut } from '../../../trade/plan/plain.ts';
 import type { Derivation } from '../../derivation.ts';
 import { type CutLine, misfitOf, type PlainStrips } from './cutLine.ts';
 import { fabricOf, linesOf } from './cuts.ts';
@@ -46,8 +46,12 @@ export function fits({ fabric, lines }: CuttingList): boolean {
   return lines.every((line) => !misfitOf(line, fabric));
 }
 
-/** The plain count of a roll, the lines in the order of the block; pieces of equal size count together. */
-export function plainLines({ fabric, lines }: CuttingList): PlainLine[] {
+/**
+ * The plain count of a roll, the lines in the order of the block; pieces of equal size count together.
+ *
+ * @param cut how pieces are laid into strips of their own: closely, or as most patterns are written
+ */
+export function plainLines({ fabric, lines }: CuttingList, cut = plainCut): PlainLine[] {
   if (fabric.stock.kind !== 'roll') return [];
   const { usableWidth } = fabric.stock;
   const found: PlainLine[] = [];
@@ -67,15 +71,15 @@ export function plainLines({ fabric, lines }: CuttingList): PlainLine[] {
       piece: { ...kind.piece, count: kind.piece.count + piece.count },
     };
     kinds.set(key, together);
-    const line = piecesLine(together.what, together.piece, usableWidth, fabric);
+    const line = piecesLine(together.what, cut(together.piece, usableWidth, fabric), usableWidth);
     if (line) found[kind.place] = line;
   }
   return found;
 }
 
-function piecesLine(what: string[], piece: CutPiece, width: Rational, fabric: Fabric): PlainLine | undefined {
-  const cut = plainCut(piece, width, fabric);
+function piecesLine(what: string[], cut: PlainCut | undefined, width: Rational): PlainLine | undefined {
   if (!cut) return undefined;
+  const { piece } = cut;
   // What is longer than the fabric is wide runs along it; nobody speaks of a strip that is wider than long.
   if (cut.stripWidth.compare(width) > 0) {
     const { length } = cut;

@@ -3,6 +3,7 @@ import { listed } from '../../../block/words.ts';
 import { type Rational, rational } from '../../../quantity/rational.ts';
 import { Real } from '../../../quantity/real.ts';
 import { isRoundedDown } from '../../../trade/plan/checks.ts';
+import { usualCut } from '../../../trade/plan/plain.ts';
 import type { Definition, Derived } from '../../definition.ts';
 import type { Derivation } from '../../derivation.ts';
 import { type CuttingList, cuttingList, fits, leastOfRoll, plainLength, plainLines } from './cuttingList.ts';
@@ -44,10 +45,11 @@ export function rollFigures(label: string, sources: Sources): Definition[] {
 function fabricLength(at: Derivation, list: CuttingList, { all }: Sources): Derived {
   const { show } = at;
   const { squaring } = list.fabric;
-  const lines = plainLines(list);
+  // Whoever buys must not be told less than the strips of the pattern take, however closely one might cut.
+  const lines = plainLines(list, usualCut);
   const cut = plainLength(lines);
   const need = cut.add(squaring);
-  const least = leastOfRoll(list, cut);
+  const least = leastOfRoll(list, plainLength(plainLines(list)));
   const steps = lines.map((line) => lineStep(line, show));
   if (lines.length > 1) steps.push(`Together they take ${show.length(cut)}.`);
   if (squaring.n !== 0n)
