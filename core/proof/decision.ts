@@ -31,8 +31,12 @@ const ALIBI_MARGIN = 2.5;
 const CLEAR = 6;
 /** A reading that explains them must be heard so well beside the best. */
 const ALIBI_SHARE = 0.5;
+/** Of a thing that the words speak of so much less than of another, no number is called wrong. */
+const RIVAL = 1.5;
 /** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
 const REDEEMED = 3;
+/** Words that fit worse than this are not looked at further. */
+const FAINT = -1;
 /** And so much for one of which hardly anything is said. */
 const TELLING = 5;
 /** A wrong number that another reading comes so near to is not told which of the two it is. */
@@ -76,12 +80,12 @@ export class Decision {
     this.#pattern = pattern;
     this.#ledger = ledger;
     const possible = phrase.candidates
-      .filter(({ score }) => score >= ALIBI)
+      .filter(({ score, isUnsaid }) => score >= FAINT && !isUnsaid)
       .map((candidate) => this.#settle(candidate))
       .filter(({ ties, isPossible }) => ties.length > 0 && isPossible);
     const best = possible.find(({ candidate }) => !candidate.isWeak)?.candidate.score ?? 0;
     const settled = possible
-      .filter(({ candidate }) => candidate.score >= best - ALIBI_MARGIN)
+      .filter((each) => each.candidate.score >= best - ALIBI_MARGIN || isTelling(each))
       .sort((a, b) => b.total - a.total);
     this.anchor = settled[0] && isBeyondDoubt(settled[0]) ? settled[0].candidate.thing : undefined;
     const open = new Set(settled.flatMap(({ ties }) => ties.map(({ number }) => number)));
@@ -93,6 +97,7 @@ export class Decision {
         if (!agrees || isExact || each.total >= VERIFIED) open.delete(number);
         const isWrong =
           each.total >= WRONG &&
+          each.candidate.said >= this.#heardMost(number) - RIVAL &&
           !this.#isDoubtful(number, each) &&
           !this.#isSpare(number, each) &&
           !this.#isSum(number, each, possible) &&
@@ -101,6 +106,16 @@ export class Decision {
         else if (!agrees) this.#unclear(number, each, settled);
       }
     }
+  }
+
+  /** How well the thing fits that the words rather speak of, whatever its number. */
+  #heardMost(number: ReadNumber): number {
+    const all = this.#phrase.candidates.filter(
+      ({ isWeak, readings }) =>
+        !isWeak &&
+        readings.some(({ side }) => [...side.spots, ...side.twins].some((spot) => spot.number === number)),
+    );
+    return Math.max(0, ...all.map(({ said }) => said));
   }
 
   /** So much more than needed is likelier another thing's number, or cut in another way, where nothing beside it agrees. */
@@ -139,14 +154,15 @@ export class Decision {
       strength('scope:each') >= FROM_EACH;
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
     const figure = ties.find((each) => each.number === number)?.tie.figure.id;
-    if (isLooseWord(number, evidence)) return true;
+    if (isLooseWord(number, evidence) || isReckoned(number)) return true;
+    if (PER.test(figure ?? '') && strength('scope:container') < BESIDE) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
     // "From each fat quarter, cut:" so many of each one, which few figures count.
     if (
       isCount &&
       strength('scope:container') >= FROM_EACH &&
       strength('scope:total') < BESIDE &&
-      !/per-(?:strip|set)$/.test(figure ?? '')
+      !PER.test(figure ?? '')
     )
       return true;
     if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
@@ -279,7 +295,17 @@ function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): 
   );
 }
 
+/** "2 + 2 − ½ = 3½": a number of a sum measures what the author adds up. */
+function isReckoned({ passage: { text }, written }: ReadNumber): boolean {
+  return (
+    /\d[\d\s½¼¾⅛⅜⅝⅞/]*["”″]?\s*[+−–=×÷]\s*$/u.test(text.slice(0, written.start)) ||
+    /^["”″]?\s*[+−=÷]\s*\d/.test(text.slice(written.end))
+  );
+}
+
 const MOST_LOOSE = 5;
+/** How many come of one strip or one set. */
+const PER = /\.per-(?:strip|set)$/;
 /** So far apart, in characters, stand the counts of rows and of what is in a row. */
 const NEARBY = 30;
 /** In the clause itself, or in the line above a list. */
@@ -302,7 +328,7 @@ function isHeard(each: Settled, best: number): boolean {
 /** Whether its numbers say so much that few words are enough. */
 function isTelling(each: Settled): boolean {
   const { candidate, ties } = each;
-  return candidate.score >= -1 && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
+  return candidate.score >= FAINT && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
 }
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {

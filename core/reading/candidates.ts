@@ -23,6 +23,8 @@ export interface Candidate {
   readonly clues: readonly string[];
   /** Something that the trade would say is missing: enough to leave a number alone, never enough to tie it. */
   readonly isWeak: boolean;
+  /** The very words that it is called by are missing: no number can say them instead. */
+  readonly isUnsaid: boolean;
 }
 
 /** How much it speaks against a thing that something else of a class is named nearer. */
@@ -101,6 +103,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
             return withoutRepeats(clues.map(({ clue }) => clue.words())).slice(0, 3);
           },
           isWeak: isPart || base.isWeak || own.isWeak,
+          isUnsaid: base.isUnsaid || own.isUnsaid,
         };
       });
   });
@@ -128,20 +131,26 @@ interface Weighed {
   readonly clues: readonly { readonly clue: Clue; readonly weight: number }[];
   /** Whether something needed is not said. */
   readonly isWeak: boolean;
+  /** Whether something needed is a word of its own that is not said. */
+  readonly isUnsaid: boolean;
 }
 
 function weigh(wants: readonly Want[], evidence: Evidence): Weighed {
   let score = 0;
   let isWeak = false;
+  let isUnsaid = false;
   const clues: { clue: Clue; weight: number }[] = [];
   for (const { concepts, words, weight, needed, nearby } of wants) {
     const clue: Clue | undefined = words ? evidence.words(words) : evidence.clue(concepts);
-    if (needed && (clue?.strength ?? 0) < (words ? SAID : nearby ? BEHIND : NEAR_ENOUGH)) isWeak = true;
+    if (needed && (clue?.strength ?? 0) < (words ? SAID : nearby ? BEHIND : NEAR_ENOUGH)) {
+      isWeak = true;
+      isUnsaid ||= words !== undefined;
+    }
     if (!clue) continue;
     score += weight * clue.strength;
     clues.push({ clue, weight: weight * clue.strength });
   }
-  return { score, clues, isWeak };
+  return { score, clues, isWeak, isUnsaid };
 }
 
 /** What is named nearer than what the thing wants of the same class; one want may be met by any of its concepts. */
