@@ -33,6 +33,8 @@ const CLEAR = 6;
 const ALIBI_SHARE = 0.5;
 /** Of a thing that the words speak of so much less than of another, no number is called wrong. */
 const RIVAL = 1.5;
+/** So much says another number of the phrase that is the thing's very own. */
+const BESIDE_IT = 2;
 /** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
 const REDEEMED = 3;
 /** Words that fit worse than this are not looked at further. */
@@ -97,7 +99,7 @@ export class Decision {
         if (!agrees || isExact || each.total >= VERIFIED) open.delete(number);
         const isWrong =
           each.total >= WRONG &&
-          each.candidate.said >= this.#heardMost(number) - RIVAL &&
+          this.#isSpokenOf(number, each) &&
           !this.#isDoubtful(number, each) &&
           !this.#isSpare(number, each) &&
           !this.#isSum(number, each, possible) &&
@@ -108,14 +110,16 @@ export class Decision {
     }
   }
 
-  /** How well the thing fits that the words rather speak of, whatever its number. */
-  #heardMost(number: ReadNumber): number {
+  /** Whether the words speak of nothing else so much more, whatever its number, or a number beside it tells. */
+  #isSpokenOf(number: ReadNumber, { candidate, ties }: Settled): boolean {
+    const isTold = ties.some((each) => each.number !== number && each.told >= BESIDE_IT);
+    const most = isTold ? 2 * RIVAL : RIVAL;
     const all = this.#phrase.candidates.filter(
       ({ isWeak, readings }) =>
         !isWeak &&
         readings.some(({ side }) => [...side.spots, ...side.twins].some((spot) => spot.number === number)),
     );
-    return Math.max(0, ...all.map(({ said }) => said));
+    return all.every(({ said }) => candidate.said >= said - most);
   }
 
   /** So much more than needed is likelier another thing's number, or cut in another way, where nothing beside it agrees. */
@@ -155,6 +159,8 @@ export class Decision {
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
     const figure = ties.find((each) => each.number === number)?.tie.figure.id;
     if (isLooseWord(number, evidence) || isReckoned(number)) return true;
+    // "It ended up as one big piece": the word is an article as well, where nothing is cut or made.
+    if (number.value.equals(1) && isWord(number) && strength('state:cut', 'act:make') < BESIDE) return true;
     if (PER.test(figure ?? '') && strength('scope:container') < BESIDE) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
     // "From each fat quarter, cut:" so many of each one, which few figures count.
@@ -287,6 +293,10 @@ const SERIES = /\d,\s*\d+,\s*\d/;
 const HOUSE = 'house';
 
 /** "All three must be the same": a small number in words is a count of the pattern's only beside a noun of the trade. */
+function isWord({ written }: ReadNumber): boolean {
+  return written.notation.numeral.form === 'words';
+}
+
 function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): boolean {
   if (unit || written.notation.numeral.form !== 'words' || value.compare(MOST_LOOSE) > 0) return false;
   if ((evidence.clue(['axis:per row'])?.strength ?? 0) >= BESIDE) return false;
@@ -298,8 +308,8 @@ function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): 
 /** "2 + 2 − ½ = 3½": a number of a sum measures what the author adds up. */
 function isReckoned({ passage: { text }, written }: ReadNumber): boolean {
   return (
-    /\d[\d\s½¼¾⅛⅜⅝⅞/]*["”″]?\s*[+−–=×÷]\s*$/u.test(text.slice(0, written.start)) ||
-    /^["”″]?\s*[+−=÷]\s*\d/.test(text.slice(written.end))
+    /[\d½¼¾⅛⅜⅝⅞]["”″]?\s*[+−=]\s*$/u.test(text.slice(0, written.start)) ||
+    /^["”″]?\s*[+−=]\s*[\d½¼¾⅛⅜⅝⅞]/u.test(text.slice(written.end))
   );
 }
 
