@@ -126,7 +126,7 @@ export class Decision {
   #isSpare(number: ReadNumber, { ties, candidate }: Settled): boolean {
     const own = ties.find((each) => each.number === number);
     if (!own || ties.some((each) => each !== own && each.agrees)) return false;
-    if (candidate.said >= CLEAR) return false;
+    if (candidate.said >= CLEAR && isNotFarAbove(number, own.tie, this.#pattern)) return false;
     return judge(number, own.tie.figure, own.tie.value, this.#pattern.house) === 'generous';
   }
 
@@ -158,6 +158,15 @@ export class Decision {
       strength('scope:each') >= FROM_EACH;
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
     const figure = ties.find((each) => each.number === number)?.tie.figure.id;
+    // A list of which no number fits lists something else.
+    const list = candidate.readings.find(({ side }) => side.spots.some((spot) => spot.number === number))
+      ?.side.spots;
+    if (
+      list &&
+      list.length > 1 &&
+      !list.some((spot) => ties.some((tie) => tie.number === spot.number && tie.agrees))
+    )
+      return true;
     if (isLooseWord(number, evidence) || isReckoned(number)) return true;
     // "It ended up as one big piece": the word is an article as well, where nothing is cut or made.
     if (number.value.equals(1) && isWord(number) && strength('state:cut', 'act:make') < BESIDE) return true;
@@ -271,6 +280,12 @@ export class Decision {
     const isPossible = strange === 0 || right >= all.length / 2;
     return { ties, isPossible, worth: worth / Math.max(1, all.length) };
   }
+}
+
+/** Half as much again may be a mistake; twice as much is another thing's number. */
+function isNotFarAbove(number: ReadNumber, { figure, value }: Tie, { house }: Pattern): boolean {
+  const amount = amountOf(number, figure.kind, house);
+  return amount !== undefined && amount.compare(value.shown.mul(3n, 2n)) <= 0;
 }
 
 /** The finished size of a unit. */

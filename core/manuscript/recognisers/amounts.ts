@@ -81,6 +81,13 @@ export const AMOUNTS = [
     counterexample: 'No more than «14» placemats.',
   },
   {
+    reason: 'count outside the pattern',
+    behind: /^\s(?:different\s|finished\s)?sizes\b/i,
+    when: ({ number }) => number.unit === undefined && number.value.compare(9) <= 0,
+    example: 'A quilt in «three» sizes.',
+    counterexample: 'A quilt of «three» sized squares.',
+  },
+  {
     reason: 'rating',
     before:
       /\b(?:skill(?=:)|skill\slevel|difficulty|rating|rated)\b[:,]?\s(?:is\s|of\s)?(?:\d\s?(?:of|out\sof|\/)\s?)?$/i,
