@@ -4,6 +4,7 @@ import type { Figure, FigureKind, FigureValue } from '../../figures/figure.ts';
 import type { Ledger } from '../../figures/ledger.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { fromInches } from '../../quantity/units.ts';
+import { valuesBehind } from '../inputs.ts';
 import { judge, type Stated, unitOf } from '../judge.ts';
 import type { Change, Reopened } from './reopened.ts';
 
@@ -29,6 +30,7 @@ export class Mistake {
   readonly pattern: Pattern;
   readonly ledger: Ledger;
   readonly #reopened: Reopened;
+  #behind: ReadonlySet<string> | undefined;
 
   constructor(miss: Miss, amount: Rational, pattern: Pattern, ledger: Ledger, reopened: Reopened) {
     this.stated = miss.stated;
@@ -72,11 +74,27 @@ export class Mistake {
     return figure && value && { figure, value };
   }
 
-  /** Whether the stated number is right by a pattern in which something is changed. */
-  isRightBy(change: Change): boolean {
+  /**
+   * Whether the stated number is right by a pattern in which something is changed.
+   *
+   * @param where the entry of the block, or the rule of the house, that the change is made in: what does not rest on it
+   *   stays as it is, and no ledger is opened
+   */
+  isRightBy(change: Change, where: string): boolean {
     // What a rule of the house says is no slip in working with it.
-    if (this.id.startsWith('house.')) return false;
+    if (this.id.startsWith('house.') || !this.#restsOn.has(where)) return false;
     return this.is(this.#reopened.by(change)?.figure(this.id)?.values.get(this.#sizeName));
+  }
+
+  /** Entries of the block, and rules of the house, that the figure was computed from. */
+  get #restsOn(): ReadonlySet<string> {
+    this.#behind ??= new Set(
+      valuesBehind(this.id, this.#sizeName, this.ledger).flatMap(({ inputs, assumes }) => [
+        ...assumes,
+        ...inputs.flatMap((path) => path.map(String)),
+      ]),
+    );
+    return this.#behind;
   }
 
   /** Whether the number would be right if it were written in another unit. */

@@ -41,9 +41,9 @@ function isMadeUp({ kind, id }: Mistake): boolean {
   return kind === 'length' && !/^(?:border|sashing|centre)\./.test(id);
 }
 
-function leftOut(change: Change, what: string) {
+function leftOut(change: Change, where: string, what: string) {
   return (mistake: Mistake): Explained | undefined =>
-    isMadeUp(mistake) && mistake.isRightBy(change)
+    isMadeUp(mistake) && mistake.isRightBy(change, where)
       ? { clause: `${mistake.text} leaves out ${what}` }
       : undefined;
 }
@@ -60,6 +60,7 @@ export const PARTS: readonly Slip[] = [
     explain: (mistake) =>
       leftOut(
         NO_BORDERS,
+        'borders',
         mistake.pattern.entries.borders?.length === 1 ? 'the border' : 'the borders',
       )(mistake),
     example: {
@@ -74,7 +75,7 @@ export const PARTS: readonly Slip[] = [
     explain: (mistake) => {
       const borders = mistake.pattern.entries.borders?.length ?? 0;
       const found = NO_BORDER.flatMap((change, index) =>
-        isMadeUp(mistake) && mistake.isRightBy(change) ? [borderName(index, borders)] : [],
+        isMadeUp(mistake) && mistake.isRightBy(change, 'borders') ? [borderName(index, borders)] : [],
       );
       return found.length === 1 ? { clause: `${mistake.text} leaves out ${found[0]}` } : undefined;
     },
@@ -87,7 +88,7 @@ export const PARTS: readonly Slip[] = [
   },
   {
     name: 'the sashing left out',
-    explain: leftOut(NO_SASHING, 'the sashing'),
+    explain: leftOut(NO_SASHING, 'sashing', 'the sashing'),
     example: {
       block: QUILT,
       sentence: 'The quilt is «61"» <!-- = finished.width --> wide.',
@@ -98,7 +99,7 @@ export const PARTS: readonly Slip[] = [
   {
     name: 'sashing around the outside mistaken',
     explain: (mistake) => {
-      if (!mistake.isRightBy(OTHER_OUTSIDE)) return undefined;
+      if (!mistake.isRightBy(OTHER_OUTSIDE, 'sashing')) return undefined;
       const isAround = mistake.pattern.entries.layout?.sashing?.around === 'yes';
       const around = isAround ? 'leaves out sashing' : 'counts sashing';
       return { clause: `${mistake.text} ${around} around the outside` };

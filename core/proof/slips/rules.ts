@@ -73,9 +73,15 @@ function isSewnIn({ kind, id }: Mistake): boolean {
   return kind === 'length' && !/^(?:binding|piping|backing|batting|fabric)\./.test(id);
 }
 
-function ifRight(change: Change, clause: (text: string, house: House, mistake: Mistake) => string) {
+function ifRight(
+  change: Change,
+  where: string,
+  clause: (text: string, house: House, mistake: Mistake) => string,
+) {
   return (mistake: Mistake) =>
-    mistake.isRightBy(change) ? { clause: clause(mistake.text, mistake.pattern.house, mistake) } : undefined;
+    mistake.isRightBy(change, where)
+      ? { clause: clause(mistake.text, mistake.pattern.house, mistake) }
+      : undefined;
 }
 
 const QUILT = ['finished: 60" x 72"', 'binding: { strip: 2 1/4" }', 'backing: {}', 'batting: {}'];
@@ -86,7 +92,7 @@ export const RULES: readonly Slip[] = [
   {
     name: 'the seam allowance left out',
     explain: (mistake) =>
-      isSewnIn(mistake) && mistake.isRightBy(NO_SEAM)
+      isSewnIn(mistake) && mistake.isRightBy(NO_SEAM, 'seam')
         ? { clause: `${mistake.text} is without seam allowance`, means: WITHOUT_SEAMS }
         : undefined,
     example: {
@@ -99,7 +105,7 @@ export const RULES: readonly Slip[] = [
   {
     name: 'the seam allowance added twice',
     explain: (mistake) =>
-      isSewnIn(mistake) && mistake.isRightBy(TWO_SEAMS)
+      isSewnIn(mistake) && mistake.isRightBy(TWO_SEAMS, 'seam')
         ? { clause: `${mistake.text} has the seam allowance added twice` }
         : undefined,
     example: {
@@ -112,7 +118,7 @@ export const RULES: readonly Slip[] = [
   {
     name: 'the seam allowance of one side only',
     explain: (mistake) =>
-      isSewnIn(mistake) && mistake.value.need.exact && mistake.isRightBy(HALF_SEAM)
+      isSewnIn(mistake) && mistake.value.need.exact && mistake.isRightBy(HALF_SEAM, 'seam')
         ? { clause: `${mistake.text} has the seam allowance of one side only` }
         : undefined,
     example: {
@@ -125,7 +131,7 @@ export const RULES: readonly Slip[] = [
   {
     name: 'another usable width',
     explain: (mistake) => {
-      const right = WIDTHS.filter(({ change }) => mistake.isRightBy(change));
+      const right = WIDTHS.filter(({ change }) => mistake.isRightBy(change, 'usable width'));
       const widths = right.map(({ inches }) => mistake.ledger.show.length(inches));
       return right.length > 0
         ? { clause: `${mistake.text} would be right with ${listed(widths, 'or')} of usable width` }
@@ -145,6 +151,7 @@ export const RULES: readonly Slip[] = [
     name: 'the joining allowance left out',
     explain: ifRight(
       NO_JOINING,
+      'joining allowance',
       (text, house, { ledger: { show } }) =>
         `${text} leaves out the ${show.length(house['joining allowance'])} for joining`,
     ),
@@ -157,7 +164,7 @@ export const RULES: readonly Slip[] = [
   },
   {
     name: 'the overhang left out',
-    explain: ifRight(NO_OVERHANG, (text) => `${text} leaves out the overhang`),
+    explain: ifRight(NO_OVERHANG, 'overhang', (text) => `${text} leaves out the overhang`),
     example: {
       block: QUILT,
       sentence: 'The batting is «60"» <!-- = batting.width --> wide.',
@@ -167,7 +174,7 @@ export const RULES: readonly Slip[] = [
   },
   {
     name: 'the overhang of one side only',
-    explain: ifRight(HALF_OVERHANG, (text) => `${text} has the overhang of one side only`),
+    explain: ifRight(HALF_OVERHANG, 'overhang', (text) => `${text} has the overhang of one side only`),
     example: {
       block: QUILT,
       sentence: 'The backing is «76"» <!-- = backing.length --> long.',
@@ -177,7 +184,11 @@ export const RULES: readonly Slip[] = [
   },
   {
     name: 'the straightening of the end left out',
-    explain: ifRight(NO_SQUARING, (text) => `${text} leaves out what straightening the end takes`),
+    explain: ifRight(
+      NO_SQUARING,
+      'squaring',
+      (text) => `${text} leaves out what straightening the end takes`,
+    ),
     example: {
       block: ['house: { squaring: 5" }', 'finished: 60" x 72"', 'binding: { strip: 2 1/4" }'],
       sentence: 'Buy «½ yd» <!-- = binding.yardage --> for the binding.',
@@ -191,7 +202,7 @@ export const RULES: readonly Slip[] = [
   {
     name: 'the area rule for a bias tube',
     explain: (mistake) => {
-      if (!mistake.isRightBy(BY_AREA)) return undefined;
+      if (!mistake.isRightBy(BY_AREA, 'bias square by')) return undefined;
       // Of the square itself the message says what it promises and what it gives.
       if (mistake.id === 'binding.square') return { clause: undefined };
       return {
