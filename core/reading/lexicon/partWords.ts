@@ -103,7 +103,7 @@ export const PART_WORDS: readonly LexiconRow[] = [
   {
     says: 'part:selvage',
     words:
-      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?(?=\\d\\S* (?:wide|inches wide))|of which (?:we use|you (?:can )?use)?|can be used|(?:I|we) (?:figure|count|reckon) on(?=[^.;]{0,30} (?:fabric|width))|of width',
+      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?\\d\\S* (?:wide|inches wide)|of which (?:we use|you (?:can )?use)?|can be used|(?:I|we) (?:figure|count|reckon) on(?=[^.;]{0,30} (?:fabric|width))|of width',
     example: 'All yardage assumes 40" of «usable» width.',
     counterexample: 'Cut 5 strips by the width of fabric.',
   },
