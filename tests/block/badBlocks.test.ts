@@ -21,7 +21,7 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
   [
     'a length without a unit is told apart from a wrong one',
     'binding: { strip: 2 1/4 }',
-    ['bad-value', '2 1/4', '2 1/4 has no unit; write 2 1/4" for inches, 2 1/4 yd or 2 1/4 cm.'],
+    ['bad-value', '2 1/4', '2 1/4 has no unit; write 2 1/4" for inches, or 2 1/4 cm.'],
   ],
   [
     'a missing part is reported at the entry that needs it',
@@ -30,6 +30,15 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
       'missing-entry',
       'binding',
       '“strip” is missing. Write a length, for example 2 1/4", here or as “binding strip” under “house”.',
+    ],
+  ],
+  [
+    'a step for the other system of units that belongs to the same one',
+    'house: { convert to: 1/2" }',
+    [
+      'bad-value',
+      '1/2"',
+      'The house works in inches itself; write here the step for the other system, for example 0.5 cm.',
     ],
   ],
   [
