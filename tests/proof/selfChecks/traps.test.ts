@@ -1,9 +1,8 @@
-import { describe, expect, it } from 'vitest';
-import { proofread } from '../../../core/proof/proofread.ts';
-import { summary } from '../../support/pattern.ts';
+import { describe } from 'vitest';
+import { findsNothing, type Right } from './cases.ts';
 
 /** Short manuscripts without a block, in which every number is right though another reading of it would not be. */
-const RIGHT: readonly [situation: string, ...lines: string[]][] = [
+const RIGHT: readonly Right[] = [
   [
     'strips of which the last is not full, and two spare squares',
     '## Cutting',
@@ -274,8 +273,5 @@ const RIGHT: readonly [situation: string, ...lines: string[]][] = [
 ];
 
 describe('a manuscript that is right', () => {
-  it.each(RIGHT)('has no finding with %s', (_, ...lines) => {
-    const source = lines.join('\n');
-    expect(proofread({ source }).findings.map((finding) => summary(finding, source))).toEqual([]);
-  });
+  findsNothing(RIGHT);
 });
