@@ -192,6 +192,14 @@ export class Decision {
     if (candidate.thing.topic === 'layout' && number.value.compare(FEW) <= 0 && !this.#isOfBlocks())
       return true;
     if (candidate.thing.topic === 'layout' && this.#makesAllBlocks(number)) return true;
+    // "Block rows: 4 blocks": rows are what is called so right behind the number, and there are rows of sashing as well.
+    if (
+      figure === 'layout.rows' &&
+      (!ROWS.test(line.text.slice(phrase.core.end)) || strength('part:sashing') > 0.4)
+    )
+      return true;
+    // "2 top and bottom borders" are no strips.
+    if (figure?.endsWith('.strips') && strength('form:strip') < BESIDE) return true;
     if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE)
       return isFabricWidth(number) || !ties.every((each) => each.number === number || each.isExact);
     return (
@@ -329,6 +337,8 @@ function isReckoned({ passage: { text }, written }: ReadNumber): boolean {
 }
 
 const MOST_LOOSE = 5;
+/** Rows right behind their number. */
+const ROWS = /^[\s)\]]*(?:\p{L}+\s){0,2}(?:rows?|down)(?!\p{L})/iu;
 /** How many come of one strip or one set. */
 const PER = /\.per-(?:strip|set)$/;
 /** So far apart, in characters, stand the counts of rows and of what is in a row. */

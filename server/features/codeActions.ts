@@ -1,4 +1,4 @@
-/** Quick fixes for single findings, `source.fixAll` for all that have one clear fix, and refactorings of the sizes. */
+/** Quick fixes for single findings, `source.fixAll` for all that have one clear fix, and refactorings of sizes and units. */
 import {
   type CodeAction,
   CodeActionKind,
@@ -19,6 +19,7 @@ import { guarded } from '../guard.ts';
 import { toOffsets, toTextEdit, touches } from '../positions.ts';
 import { isDiagnosticOf } from './diagnosing.ts';
 import { sizeActions } from './sizeActions.ts';
+import { unitActions } from './unitActions.ts';
 
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.measureTwice`;
 
@@ -39,7 +40,11 @@ export const codeActions: Feature = {
       const isAsked = triggerKind !== CodeActionTriggerKind.Automatic;
       if (!isAsked || !isWanted(CodeActionKind.RefactorRewrite, only)) return [];
       const read = await documents.reader(document.uri);
-      return sizeActions(document, proof, document.offsetAt(params.range.start), read, client);
+      const offset = document.offsetAt(params.range.start);
+      return [
+        ...sizeActions(document, proof, offset, read, client),
+        ...unitActions(document, proof, offset, read, client),
+      ];
     };
     connection.onCodeAction((params, token) =>
       guarded(connection, 'Looking for fixes', null, async () => {

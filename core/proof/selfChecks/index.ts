@@ -1,7 +1,8 @@
 /**
  * The manuscript against itself, without any measure block: numbers that contradict each other by the trade's
  * arithmetic. A check speaks only where the words leave no doubt that both numbers are about the same thing; it
- * names both, and offers no fix, for which of the two is wrong only the author knows.
+ * names both. Which of the two is wrong only the author knows, so it offers a fix only where the house says which one
+ * follows from the other.
  */
 import type { Pattern } from '../../block/pattern.ts';
 import type { Finding } from '../../findings/finding.ts';
@@ -69,7 +70,7 @@ export function selfChecks(
     if (!at || !isOpen(at) || !against.every((number) => isOpen(number) || isRight(number))) continue;
     // What one mistake explains is said once.
     if ([at, ...against].some((number) => found.has(number)) || involved.has(at)) continue;
-    found.set(at, findingOf(each));
+    found.set(at, findingOf(each, manuscript.source));
     for (const number of against) involved.add(number);
   }
   return found;
@@ -111,6 +112,7 @@ function textOf(manuscript: Manuscript, from: readonly Line[], pattern: Pattern,
   });
   return {
     manuscript,
+    house: pattern.house,
     lines,
     phrases: lines.flatMap(({ phrases }) => phrases),
     words: lines.map(({ text }) => text).join('\n'),

@@ -2,6 +2,7 @@
  * What a manuscript says, phrase by phrase, as the checks of a manuscript against itself read it: counts and lengths
  * of which nobody can doubt what they are. A number told with reserve, or one of a list, is left out.
  */
+import type { House } from '../../block/house.ts';
 import type { Manuscript, ReadNumber } from '../../manuscript/manuscript.ts';
 import type { Rational } from '../../quantity/rational.ts';
 import { writeInches, writeMetric, writeYards } from '../../quantity/show.ts';
@@ -167,6 +168,7 @@ export function isLenient(text: string): boolean {
 
 export interface Text {
   readonly manuscript: Manuscript;
+  readonly house: House;
   readonly lines: readonly SaidLine[];
   readonly phrases: readonly Said[];
   /** The words of the whole manuscript. */

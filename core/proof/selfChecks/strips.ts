@@ -76,7 +76,8 @@ function compared(cut: Said, piece: Said, length: Rational): Contradiction | und
       against: [{ told: a, says: `These pieces are ${shape}.` }],
     };
   }
-  const isEach = EACH.test(piece.line.text);
+  // "49 sashes (4 per strip)": what is told of another number in the line says nothing of this one.
+  const isEach = EACH.test(`${piece.before} ${piece.own}`);
   if (isEach && /\b(?:total|in all|altogether)\b/i.test(piece.line.text)) return undefined;
   const given = rational(each).mul(isEach ? rational(1) : strips.value);
   if (pieces.value.compare(given) <= 0) return undefined;

@@ -124,7 +124,7 @@ export const PART_WORDS: readonly LexiconRow[] = [
   {
     says: 'part:overhang',
     words:
-      '(?:larger|bigger|more|wider|extra|beyond|to spare|excess|margin|past|overhang)\\b[^.;]{0,40}?\\b(?:(?:on )?(?:each|every|all|either|both)(?: four| the)? (?:sides?|edges?|way)|all (?:the way )?round|all around|top)|on (?:each|every|all) (?:four )?sides?(?= of the (?:quilt|top))|of (?:the )?(?:backing|batting|wadding)[^.;]{0,30} on (?:all|each|every) (?:four )?sides?|(?:larger|bigger) than (?:the|your) (?:quilt )?top|overhang|(?<=(?:["”″]|in|inch|inches|cm) )(?:to spare )?(?:all (?:the way )?(?:a)?round|all around)',
+      '(?:larger|bigger|more|wider|extra|beyond|to spare|excess|margin|past|overhang)\\b[^.;]{0,40}?\\b(?:(?:on )?(?:each|every|all|either|both)(?: four| the)? (?:sides?|edges?|way)|all (?:the way )?round|all around|top)|on (?:each|every|all) (?:four )?sides?(?= of the (?:quilt|top))|of (?:the )?(?:backing|batting|wadding)[^.;]{0,30} on (?:all|each|every) (?:four )?sides?|(?:larger|bigger) than (?:the|your) (?:quilt )?top|overhang|excess (?:on |per )?(?:each |every |all )?sides?|(?<=(?:["”″]|in|inch|inches|cm) )(?:to spare )?(?:all (?:the way )?(?:a)?round|all around)',
     example: 'Cut the backing 4" «larger than the top on every side».',
     counterexample: 'Sew a border to each side.',
   },

@@ -152,6 +152,10 @@ const RIGHT: readonly Right[] = [
     'From each fat quarter cut 3 strips 2½" × 21"; subcut 24 squares 2½".',
   ],
   [
+    'the pieces of each strip told behind all of them',
+    'Cut 13 strips 2¼" × WOF; from these 49 sashes 2¼" × 10¼" (4 pieces per strip).',
+  ],
+  [
     'strips for two uses before the cut',
     'Cut 3 strips 3½" × WOF and 4 strips 2½" × WOF. From these cut 84 squares.',
     '',
