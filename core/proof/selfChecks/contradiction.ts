@@ -1,4 +1,5 @@
 /** What a check has to say: a number that another number of the manuscript contradicts. */
+import { lowerFirst } from '../../block/words.ts';
 import { CODES, type Code } from '../../findings/codes.ts';
 import type { Finding, Related } from '../../findings/finding.ts';
 import type { ReadNumber } from '../../manuscript/manuscript.ts';
@@ -24,6 +25,15 @@ export interface Against {
 
 export function numbersOf({ at, against }: Contradiction): ReadNumber[] {
   return [at.number, ...against.map(({ told }) => told.number)];
+}
+
+/** Whether both numbers are told for one size; what is told for none may be meant for another one. */
+export function isOfOneSize({ at, against }: Contradiction): boolean {
+  return at.isSized === true && against.some(({ told }) => told.isSized);
+}
+
+export function saidOfSize(found: Contradiction, size: string): Contradiction {
+  return { ...found, message: `In the size “${size}”, ${lowerFirst(found.message)}` };
 }
 
 export function findingOf({ code, message, at, against, expected }: Contradiction, source: string): Finding {
