@@ -7,6 +7,7 @@ import { sign } from '../../core/record/sign.ts';
 import { digestible } from '../../core/record/signature.ts';
 import { signedState } from '../../core/record/signedState.ts';
 import { appendSignature, RECORD_HEAD } from '../../core/record/write.ts';
+import { useOfSamples as use } from '../support/samples.ts';
 
 const SAMPLES = new URL('../../shared/samples/', import.meta.url);
 const names = readdirSync(SAMPLES).filter((name) => name.endsWith('.md'));
@@ -16,7 +17,7 @@ const WALL = (strip: string, text: string) =>
   `# Ferry Flag\n\n\`\`\`measure\nfinished: 54" x 77"\nbinding: { strip: ${strip} }\n\`\`\`\n\n## Binding\n\n${text}\n`;
 const TEXT = 'Cut 8 strips, 2¼" × WOF, and join them end to end. Sew on two buttons.';
 const by = (name: string, on = '2026-11-25') => ({ by: name, on, digest: 'sha256:0' });
-const signed = (source: string) => sign(proofread({ source }), by('Ada Lund'));
+const signed = (source: string) => sign(proofread({ source, use }), by('Ada Lund'));
 const last = (record: string) => {
   const found = readRecord(record).signatures.at(-1);
   if (!found) throw new Error('nothing was signed');
@@ -194,7 +195,7 @@ describe('a manuscript that was signed off', () => {
   const changed = (source: string, from: string, to: string) => {
     const record = appendSignature(undefined, signed(source));
     const after = source.replace(from, to);
-    return proofread({ source: after, before: [signedState(last(record))] }).findings.map(
+    return proofread({ source: after, use, before: [signedState(last(record))] }).findings.map(
       ({ code, message, start, end }) => [
         code,
         after.slice(start, end),
