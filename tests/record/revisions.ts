@@ -65,7 +65,9 @@ export function revisions(manuscripts: readonly string[]): fc.Arbitrary<Revision
     }
     const texts = order.map((index) => blocks[index] ?? '');
     const [inserted] = seed.inserted ? [NEW_PARAGRAPHS[seed.inserted[0]]] : [];
-    if (seed.inserted && inserted) texts.splice(order.indexOf(pick(seed.inserted[1])) + 1, 0, inserted[0]);
+    if (seed.inserted && inserted)
+      // Nothing stands before front matter: it would be text then.
+      texts.splice(Math.max(1, order.indexOf(pick(seed.inserted[1])) + 1), 0, inserted[0]);
     const within = (index: number, offset: number) => {
       const start = old.slice(0, index).join('\n\n').length + (index > 0 ? 2 : 0);
       return start <= offset && offset < start + (old[index] ?? '').length;

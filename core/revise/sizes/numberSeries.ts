@@ -98,9 +98,10 @@ function seriesOf(
   if (known.length > 0 && isOne && isSized) return spoken(elements, shown, stretch, text);
   const between = elements.slice(1).map(({ start }, index) => shown.slice(elements[index]?.end, start));
   const isBracket = /[([{]/.test(between[0] ?? '') && between.slice(1).every((gap) => /[,;/]/.test(gap));
-  const isList = between.every((gap) => LIST_JOINER.test(gap)) && (isBracket || (isOne && names.length > 2));
-  const isUnsized = isOne && known.every(({ size }) => size === null);
   const hasGap = known.length < elements.length;
+  const isSure = (isOne || hasGap) && names.length > 2;
+  const isList = between.every((gap) => LIST_JOINER.test(gap)) && (isBracket || isSure);
+  const isUnsized = isOne && known.every(({ size }) => size === null);
   if (hasGap && !elements.every(({ numbers, size }, index) => numbers.length > 0 || size === names[index]))
     return undefined;
   if (!isList || !(isUnsized || hasGap || (isBracket && isUntiedList(elements, shown)))) return undefined;

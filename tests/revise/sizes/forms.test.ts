@@ -286,6 +286,25 @@ describe('What cannot be computed', () => {
   });
 });
 
+describe('A gap', () => {
+  it('at the end of a list with slashes goes with its slash when its size is dropped', () => {
+    const before = [
+      '```measure',
+      'sizes: [crib, lap, twin]',
+      'finished: [36" x 48", 54" x 66", 72" x 90"]',
+      'binding: { strip: 2 1/2" }',
+      '```',
+      '',
+      'Cut 5/7/9 <!-- = binding.strips --> strips',
+      '',
+    ].join('\n');
+    const { text } = revised(before, { kind: 'add', name: 'king', after: 'twin' });
+
+    expect(text).toContain('Cut 5/7/9/[king: …]');
+    expect(revised(text, { kind: 'drop', name: 'king' }).text).toBe(before);
+  });
+});
+
 describe('A request', () => {
   const manuscript = throwQuilt();
 
