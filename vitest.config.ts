@@ -3,6 +3,9 @@ import { defineConfig } from 'vitest/config';
 /** Tests that start the real programs; these are built for them first. */
 const PROGRAMS = ['tests/command-line/**/*.test.ts', 'tests/server/process/**/*.test.ts'];
 
+/** In milliseconds. Only what hangs is ended: properties and first imports take their time where two cores do much else. */
+const PATIENCE = 600_000;
+
 export default defineConfig({
   test: {
     projects: [
@@ -12,8 +15,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           // The real editors have a runner of their own: `npm run test:editors`.
           exclude: ['tests/editor/**', ...PROGRAMS],
-          // Generous: properties and first imports take their time on a loaded machine.
-          testTimeout: 60_000,
+          testTimeout: PATIENCE,
         },
       },
       {
@@ -21,7 +23,7 @@ export default defineConfig({
           name: 'programs',
           include: PROGRAMS,
           globalSetup: ['tests/command-line/build.ts'],
-          testTimeout: 60_000,
+          testTimeout: PATIENCE,
         },
       },
     ],

@@ -56,7 +56,8 @@ function holderOf(path: BlockPath, entries: Entries): { readonly what: string; r
     }
     case 'borders':
       if (typeof name !== 'number') return { what: 'the borders', rest: path.slice(1) };
-      return { what: borderName(name, entries.borders?.length ?? 0), rest };
+      // One that was taken out still has its place.
+      return { what: borderName(name, Math.max(entries.borders?.length ?? 0, name + 1)), rest };
     case 'fabrics':
       return { what: `fabric ${name}`, rest };
     case 'pieces':

@@ -9,6 +9,7 @@ import { completeHouse, type House, TELLING } from './house.ts';
 import type { Entries, EntryKey, Pattern } from './pattern.ts';
 import type { BlockPath } from './place.ts';
 import { Taken } from './taken.ts';
+import { endOfEntries } from './unclosed.ts';
 import { follow, problemOf, TAKEN, type Take, takeNothing } from './used.ts';
 import { type Complaint, validate } from './validate.ts';
 import { PerSize } from './values/perSize.ts';
@@ -18,6 +19,8 @@ import { type Plain, YamlBlock } from './yaml.ts';
 /** A fence: its text, and where each offset of it stands in the source. */
 export interface FenceText extends Range {
   readonly value: string;
+  /** The line that opens it, where no line closes it. */
+  readonly unclosed?: Range | undefined;
   toSource(offset: number): number;
 }
 
@@ -40,6 +43,8 @@ interface Block {
   readonly yaml: YamlBlock;
   /** Entries with a mistake of the kind that hides where one value ends and the next begins. */
   readonly garbled: Set<string>;
+  /** Whether its fence goes on over text that is no part of it. */
+  readonly hidesText: boolean;
 }
 
 class Reading {
@@ -54,11 +59,17 @@ class Reading {
   #stripOfHouse = false;
 
   constructor(fences: readonly FenceText[]) {
-    this.#blocks = fences.map((fence) => ({ fence, yaml: new YamlBlock(fence.value), garbled: new Set() }));
+    this.#blocks = fences.map((fence) => {
+      const end = fence.unclosed ? endOfEntries(fence.value) : fence.value.length;
+      const hidesText = end < fence.value.length;
+      if (fence.unclosed && hidesText) this.#reportUnclosed(fence.unclosed);
+      return { fence, yaml: new YamlBlock(fence.value.slice(0, end)), garbled: new Set(), hidesText };
+    });
   }
 
   pattern(take: Take): Pattern {
     for (const block of this.#blocks) this.#readBlock(block);
+    this.#doubtUnread();
     this.#takeFrom(take);
     this.#fillStrip();
     const entries = this.#values as Entries;
@@ -122,6 +133,27 @@ class Reading {
     this.#stripOfHouse = strip !== undefined;
     if (strip) this.#values.binding = { ...binding, strip: PerSize.same(strip) };
     else if (this.#broken.at(['house', 'binding strip'])) this.#broken.add(['binding', 'strip']);
+  }
+
+  #reportUnclosed(opening: Range): void {
+    const code = 'block-syntax';
+    const message =
+      'This measure block is not closed, so the text behind it is taken for a part of it; put ``` on a line of its own behind the last entry.';
+    this.#findings.push({
+      code,
+      severity: CODES[code].severity,
+      message,
+      ...opening,
+      related: [],
+      fixes: [],
+    });
+  }
+
+  /** What no block says may stand where a block that is not closed hides it. */
+  #doubtUnread(): void {
+    if (!this.#blocks.some(({ hidesText }) => hidesText)) return;
+    for (const entry of Object.keys(ENTRIES)) if (!this.#held.has(entry)) this.#broken.add([entry]);
+    this.#broken.add([]);
   }
 
   /** Where a value really stands. */

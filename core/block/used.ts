@@ -2,7 +2,8 @@
 import type { Code } from '../findings/codes.ts';
 import type { Range } from '../findings/finding.ts';
 import type { Pattern } from './pattern.ts';
-import { type BlockPath, pathText } from './place.ts';
+import type { BlockPath } from './place.ts';
+import { placeWords } from './placeWords.ts';
 import { listed } from './words.ts';
 
 /** A file that is used, so that others can point into it. */
@@ -100,14 +101,15 @@ function furtherOn({ name }: UsedFile, { findings }: Pattern): UseProblem | unde
 
 function unreadIn(
   { name }: UsedFile,
-  { broken }: Pattern,
+  pattern: Pattern,
   isOwn: (place: BlockPath) => boolean,
 ): UseProblem | undefined {
+  const { broken } = pattern;
   const isTaken = (place: BlockPath) => TAKEN.includes(place[0] as never) && !isOwn(place.slice(0, 2));
   const places = broken.places.filter(isTaken);
   const code = 'use-unreadable';
   if (places.length > 0) {
-    const names = listed([...new Set(places.map((place) => `“${pathText(place)}”`))], 'and');
+    const names = listed([...new Set(places.map((place) => placeWords(place, pattern)))], 'and');
     const message = `${names} of ${name} cannot be read, so nothing that follows from it is checked here.`;
     return { code, message };
   }

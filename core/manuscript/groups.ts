@@ -17,6 +17,8 @@ const MOST_SIDES = 3;
 const BY = /^["”″]?\s*(?:(?:wide|long|high|deep|tall)\s*)?(?:[x×X*]|by)\s*$/;
 const SPACED_SIGN = /^\s+[x×X]\s+$/;
 const RANGE = /^\s*(?:[-–—/]|to|or)\s*$/;
+/** The other side of a size, or the shape that has it. */
+const SIZE_BEHIND = /^\s*(?:(?:[x×X*]|by)\s*\d|(?:square|strip|rectangle|piece)(?!\p{L}))/u;
 /** Between a count and the size that it counts: `(4) 2" × 5"`, `5 -- 2x9"`. */
 const COUNT_BEFORE = /^\s*\)?\s*[-–—:,@]{0,3}\s*$/;
 /** Fabric widths are printed with both ends of a narrow range: 42/44", 58/60". */
@@ -91,6 +93,9 @@ function rangeAt(text: string, numbers: readonly NumberText[], index: number): N
   if (sign === '/' && high.value.sub(low.value).compare(WIDEST_SLASH_RANGE) > 0) return undefined;
   const mayCount = !low.unit && isInteger(low.value) && sign !== '/';
   if (mayCount && isPluralNoun(nounBehind(text, high.end))) return undefined;
+  // `4 — 4½" x 42" strips`, `1 — 22" square`: a dash between spaces is no sign of a range where a size goes on behind.
+  const isApart = sign !== '/' && /^\s.*\s$/.test(between(text, low, high));
+  if (mayCount && isApart && (sign === '—' || SIZE_BEHIND.test(text.slice(high.end)))) return undefined;
   return { kind: 'range', members: [low, high] };
 }
 

@@ -83,6 +83,8 @@ export interface CellPlace {
 /** A fenced code block with the info string `measure`, in the source from fence to fence. */
 export interface Fence extends Range {
   readonly value: string;
+  /** The line that opens it, where no line closes it. */
+  readonly unclosed: Range | undefined;
   /** The place in the source of an offset in `value`, its end included. */
   toSource(offset: number): number;
 }

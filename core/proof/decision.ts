@@ -30,9 +30,15 @@ const ALIBI_MARGIN = 2.5;
 /** Words that leave no doubt what is measured. */
 const CLEAR = 6;
 /** A reading that explains them must be heard so well beside the best. */
-const ALIBI_SHARE = 0.35;
+const ALIBI_SHARE = 0.5;
+/** Of a thing that the words speak of so much less than of another, no number is called wrong. */
+const RIVAL = 1.5;
+/** So much says another number of the phrase that is the thing's very own. */
+const BESIDE_IT = 2;
 /** So much must the numbers of a phrase say for a thing of which something that the trade would say is missing. */
 const REDEEMED = 3;
+/** Words that fit worse than this are not looked at further. */
+const FAINT = -1;
 /** And so much for one of which hardly anything is said. */
 const TELLING = 5;
 /** A wrong number that another reading comes so near to is not told which of the two it is. */
@@ -76,12 +82,12 @@ export class Decision {
     this.#pattern = pattern;
     this.#ledger = ledger;
     const possible = phrase.candidates
-      .filter(({ score }) => score >= ALIBI)
+      .filter(({ score, isUnsaid }) => score >= FAINT && !isUnsaid)
       .map((candidate) => this.#settle(candidate))
       .filter(({ ties, isPossible }) => ties.length > 0 && isPossible);
     const best = possible.find(({ candidate }) => !candidate.isWeak)?.candidate.score ?? 0;
     const settled = possible
-      .filter(({ candidate }) => candidate.score >= best - ALIBI_MARGIN)
+      .filter((each) => each.candidate.score >= best - ALIBI_MARGIN || isTelling(each))
       .sort((a, b) => b.total - a.total);
     this.anchor = settled[0] && isBeyondDoubt(settled[0]) ? settled[0].candidate.thing : undefined;
     const open = new Set(settled.flatMap(({ ties }) => ties.map(({ number }) => number)));
@@ -93,6 +99,7 @@ export class Decision {
         if (!agrees || isExact || each.total >= VERIFIED) open.delete(number);
         const isWrong =
           each.total >= WRONG &&
+          this.#isSpokenOf(number, each) &&
           !this.#isDoubtful(number, each) &&
           !this.#isSpare(number, each) &&
           !this.#isSum(number, each, possible) &&
@@ -103,11 +110,23 @@ export class Decision {
     }
   }
 
+  /** Whether the words speak of nothing else so much more, whatever its number, or a number beside it tells. */
+  #isSpokenOf(number: ReadNumber, { candidate, ties }: Settled): boolean {
+    const isTold = ties.some((each) => each.number !== number && each.told >= BESIDE_IT);
+    const most = isTold ? 2 * RIVAL : RIVAL;
+    const all = this.#phrase.candidates.filter(
+      ({ isWeak, readings }) =>
+        !isWeak &&
+        readings.some(({ side }) => [...side.spots, ...side.twins].some((spot) => spot.number === number)),
+    );
+    return all.every(({ said }) => candidate.said >= said - most);
+  }
+
   /** So much more than needed is likelier another thing's number, or cut in another way, where nothing beside it agrees. */
   #isSpare(number: ReadNumber, { ties, candidate }: Settled): boolean {
     const own = ties.find((each) => each.number === number);
     if (!own || ties.some((each) => each !== own && each.agrees)) return false;
-    if (candidate.said >= CLEAR) return false;
+    if (candidate.said >= CLEAR && isNotFarAbove(number, own.tie, this.#pattern)) return false;
     return judge(number, own.tie.figure, own.tie.value, this.#pattern.house) === 'generous';
   }
 
@@ -134,15 +153,35 @@ export class Decision {
     const { evidence, line, phrase } = this.#phrase;
     const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
     const isCount = number.unit === undefined && number.kind === 'count';
+    const isOfEach =
+      candidate.said >= (strength('scope:each') >= BESIDE ? CLEAR : CLEAR + 2) &&
+      strength('scope:each') >= FROM_EACH;
     const isAlone = !ties.some((each) => each.number !== number && each.isExact);
     const figure = ties.find((each) => each.number === number)?.tie.figure.id;
-    if (isLooseWord(number, evidence)) return true;
+    // A list of which no number fits lists something else.
+    const list = candidate.readings.find(({ side }) => side.spots.some((spot) => spot.number === number))
+      ?.side.spots;
+    if (
+      list &&
+      list.length > 1 &&
+      !list.some((spot) => ties.some((tie) => tie.number === spot.number && tie.agrees))
+    )
+      return true;
+    if (isLooseWord(number, evidence) || isReckoned(number)) return true;
+    // "It ended up as one big piece": the word is an article as well, where nothing is cut or made.
+    if (number.value.equals(1) && isWord(number) && strength('state:cut', 'act:make') < BESIDE) return true;
+    if (PER.test(figure ?? '') && strength('scope:container') < BESIDE) return true;
     if (isCount && strength('scope:part') >= BESIDE) return true;
     // "From each fat quarter, cut:" so many of each one, which few figures count.
-    if (isCount && strength('scope:container') >= FROM_EACH && !/per-(?:strip|set)$/.test(figure ?? ''))
+    if (
+      isCount &&
+      strength('scope:container') >= FROM_EACH &&
+      strength('scope:total') < BESIDE &&
+      !PER.test(figure ?? '')
+    )
       return true;
     if (isCount && isAlone && number.value.compare(FEW) <= 0 && !SURE_COUNTS.test(candidate.thing.key))
-      return !(figure?.endsWith('.each') && strength('scope:each') >= BESIDE && candidate.said >= CLEAR);
+      return !(figure?.endsWith('.each') && isOfEach);
     if (
       isCount &&
       SERIES.test(line.text.slice(Math.max(0, phrase.core.start - 8), phrase.core.end + 8)) &&
@@ -153,6 +192,14 @@ export class Decision {
     if (candidate.thing.topic === 'layout' && number.value.compare(FEW) <= 0 && !this.#isOfBlocks())
       return true;
     if (candidate.thing.topic === 'layout' && this.#makesAllBlocks(number)) return true;
+    // "Block rows: 4 blocks": rows are what is called so right behind the number, and there are rows of sashing as well.
+    if (
+      figure === 'layout.rows' &&
+      (!ROWS.test(line.text.slice(phrase.core.end)) || strength('part:sashing') > 0.4)
+    )
+      return true;
+    // "2 top and bottom borders" are no strips.
+    if (figure?.endsWith('.strips') && strength('form:strip') < BESIDE) return true;
     if (figure === USABLE_WIDTH && candidate.thing.topic !== HOUSE)
       return isFabricWidth(number) || !ties.every((each) => each.number === number || each.isExact);
     return (
@@ -175,7 +222,9 @@ export class Decision {
       ({ figure }, index) => like.findIndex((one) => one.figure === figure) === index,
     );
     const amount = amountOf(number, 'count', this.#pattern.house);
-    const values = distinct.filter(({ figure }) => figure.kind === 'count').map(({ value }) => value.shown);
+    const values = distinct
+      .filter(({ figure }) => figure.id.endsWith('.count'))
+      .map(({ value }) => value.shown);
     return values.some((a, i) => values.slice(i + 1).some((b) => amount?.equals(a.add(b))));
   }
 
@@ -241,6 +290,15 @@ export class Decision {
   }
 }
 
+/** Half as much again may be a mistake; twice as much is another thing's number. */
+function isNotFarAbove(number: ReadNumber, { figure, value }: Tie, { house }: Pattern): boolean {
+  const amount = amountOf(number, figure.kind, house);
+  return amount !== undefined && amount.compare(value.shown.mul(3n, 2n)) <= 0;
+}
+
+/** The finished size of a unit. */
+const PIECED = /^unit\..* finished$/;
+
 function isPassing({ figure }: Tie, { candidate }: Settled): boolean {
   return figure.id === USABLE_WIDTH && candidate.thing.topic !== HOUSE;
 }
@@ -258,6 +316,10 @@ const SERIES = /\d,\s*\d+,\s*\d/;
 const HOUSE = 'house';
 
 /** "All three must be the same": a small number in words is a count of the pattern's only beside a noun of the trade. */
+function isWord({ written }: ReadNumber): boolean {
+  return written.notation.numeral.form === 'words';
+}
+
 function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): boolean {
   if (unit || written.notation.numeral.form !== 'words' || value.compare(MOST_LOOSE) > 0) return false;
   if ((evidence.clue(['axis:per row'])?.strength ?? 0) >= BESIDE) return false;
@@ -266,7 +328,19 @@ function isLooseWord({ value, unit, written }: ReadNumber, evidence: Evidence): 
   );
 }
 
+/** "2 + 2 − ½ = 3½": a number of a sum measures what the author adds up. */
+function isReckoned({ passage: { text }, written }: ReadNumber): boolean {
+  return (
+    /[\d½¼¾⅛⅜⅝⅞]["”″]?\s*[+−=]\s*$/u.test(text.slice(0, written.start)) ||
+    /^["”″]?\s*[+−=]\s*[\d½¼¾⅛⅜⅝⅞]/u.test(text.slice(written.end))
+  );
+}
+
 const MOST_LOOSE = 5;
+/** Rows right behind their number. */
+const ROWS = /^[\s)\]]*(?:\p{L}+\s){0,2}(?:rows?|down)(?!\p{L})/iu;
+/** How many come of one strip or one set. */
+const PER = /\.per-(?:strip|set)$/;
 /** So far apart, in characters, stand the counts of rows and of what is in a row. */
 const NEARBY = 30;
 /** In the clause itself, or in the line above a list. */
@@ -289,7 +363,7 @@ function isHeard(each: Settled, best: number): boolean {
 /** Whether its numbers say so much that few words are enough. */
 function isTelling(each: Settled): boolean {
   const { candidate, ties } = each;
-  return candidate.score >= 0 && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
+  return candidate.score >= FAINT && ties.every(({ isExact }) => isExact) && toldBy(each) >= TELLING;
 }
 
 function isBeyondDoubt({ candidate, total, ties }: Settled): boolean {
@@ -319,6 +393,8 @@ function hasAlibi(number: ReadNumber, best: Settled, all: readonly Settled[]): b
         best.total - other.total < CLOSE
       );
     if (other.candidate.said < Math.max(ALIBI, best.candidate.said * ALIBI_SHARE)) return false;
+    // What is sewn together is measured as it lies there, if nothing else is said.
+    if (other.candidate.isWeak && PIECED.test(other.candidate.thing.key)) return false;
     // That strips reach across the fabric is said in passing, and explains no other length.
     if (isPassing(own.tie, other) && !other.ties.some((each) => each !== own && each.isExact)) return false;
     return best.ties.every((each) => other.ties.some((tie) => tie.number === each.number && tie.isExact));

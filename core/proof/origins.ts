@@ -1,6 +1,7 @@
 /** What a figure rests on that the manuscript takes from another one, with the words for it. */
 import type { Pattern } from '../block/pattern.ts';
-import { type BlockPath, pathText } from '../block/place.ts';
+import type { BlockPath } from '../block/place.ts';
+import { placeWords } from '../block/placeWords.ts';
 import type { Origin } from '../block/used.ts';
 import { listed } from '../block/words.ts';
 import type { Ledger } from '../figures/ledger.ts';
@@ -27,7 +28,10 @@ export function saidElsewhere(
   const clauses = [...byFile(rules)].map(([name, those]) =>
     rules.length > MOST_TOLD
       ? `${those.length} of its rules stand in the house file ${name}`
-      : `the house file ${name} says ${listed(those.map(told), 'and')}`,
+      : `the house file ${name} says ${listed(
+          those.map((rule) => told(rule, pattern)),
+          'and',
+        )}`,
   );
   return listed(clauses, 'and');
 }
@@ -35,7 +39,7 @@ export function saidElsewhere(
 /** As sentences, one for each rule. */
 export function saidElsewhereInFull(id: string, size: string, pattern: Pattern, ledger: Ledger): string[] {
   return takenRules(id, size, pattern, ledger).map(
-    (rule) => `The house file ${rule.origin.file.name} says ${told(rule)}.`,
+    (rule) => `The house file ${rule.origin.file.name} says ${told(rule, pattern)}.`,
   );
 }
 
@@ -55,7 +59,7 @@ function byFile(rules: readonly TakenRule[]): Map<string, TakenRule[]> {
   return files;
 }
 
-function told({ path, origin: { file, start, end } }: TakenRule): string {
-  const name = path[0] === 'house' ? pathText(path.slice(1)) : pathText(path);
-  return `${file.source.slice(start, end)} under “${name}”`;
+function told({ path, origin: { file, start, end } }: TakenRule, pattern: Pattern): string {
+  const name = placeWords(path[0] === 'house' ? path.slice(1) : path, pattern);
+  return `${file.source.slice(start, end)} under ${name}`;
 }

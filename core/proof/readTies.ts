@@ -6,6 +6,7 @@ import type { Candidate } from '../reading/candidates.ts';
 import { type ReadPhrase, readText } from '../reading/readPhrases.ts';
 import { Decision } from './decision.ts';
 import type { Tie } from './proof.ts';
+import { tieSums } from './sums.ts';
 
 export interface Readings {
   readonly ties: ReadonlyMap<ReadNumber, Tie>;
@@ -24,6 +25,8 @@ export function tieReadings(manuscript: Manuscript, pattern: Pattern, ledger: Le
     for (const [number, tie] of decision.ties) ties.set(number, tie);
     for (const [number, rivals] of decision.unclear) unclear.set(number, rivals);
   }
+  for (const [number, tie] of tieSums(manuscript, pattern, ledger, ties))
+    if (!unclear.has(number)) ties.set(number, tie);
   return { ties, unclear };
 }
 

@@ -37,7 +37,7 @@ export class Staleness {
           textAt: (path) => this.#pattern.textAt(path),
         },
       );
-      if (changes.length > 0) return `it was right until ${changesInWords(changes)}`;
+      if (changes.length > 0) return `it was right until ${changesInWords(changes, this.#pattern)}`;
     }
     return undefined;
   }

@@ -36,11 +36,13 @@ class TagReading implements TagTies {
     this.#ledger = ledger;
   }
 
-  /** A tag speaks of the numbers before it, back to the tag before that one. */
+  /** A tag speaks of the numbers before it, back to the tag before that one; it may stand before a number's unit. */
   passage(passage: Passage): void {
     let from = 0;
     for (const tag of passage.tags) {
-      const before = passage.numbers.filter(({ written }) => written.start >= from && written.end <= tag.at);
+      const before = passage.numbers.filter(
+        ({ written }) => written.start >= from && numeralEnd(written) <= tag.at,
+      );
       if ('problem' in tag.meaning) this.#report('bad-tag', tag, tag.meaning.problem);
       else if ('skip' in tag.meaning) this.#skip(tag, before);
       // A list in which a number is still missing is told at the gap.
@@ -117,6 +119,10 @@ class TagReading implements TagTies {
   #report(code: Code, range: Range, message: string): void {
     this.findings.push(finding(code, range, message));
   }
+}
+
+function numeralEnd({ end, notation: { gap, mark } }: ReadNumber['written']): number {
+  return end - gap.length - mark.length;
 }
 
 function finding(code: Code, { start, end }: Range, message: string, fixes: Finding['fixes'] = []): Finding {

@@ -115,7 +115,7 @@ function lengthOf(
   const written = text.slice(number.start, number.end);
   if (!unit) {
     return {
-      problem: `${written} has no unit; write ${written}" for inches, ${written} yd or ${written} cm.`,
+      problem: `${written} has no unit; write ${written}" for inches, or ${written} cm.`,
     };
   }
   if (hasEqualAlternative(number)) {

@@ -11,8 +11,8 @@ import { isMetric } from './units.ts';
 
 export { writeInches, writeMetric, writeYards } from './show.ts';
 
-/** The finest decimal that anyone writes: 1/64 in is 0.015625. */
-const MOST_PLACES = 6;
+/** The finest decimal that anyone writes: 1/64 in is 0.015625; behind a comma more than four digits are not read. */
+const MOST_PLACES = { '.': 6, ',': 4 } as const;
 
 /**
  * `value`, in the unit of `like`, written as `like` is written in `text`: what replaces
@@ -114,9 +114,10 @@ function digits(n: bigint, grouped: boolean): string {
 }
 
 function writeDecimal(value: Rational, style: DecimalStyle): string | undefined {
+  const most = MOST_PLACES[style.point];
   let places = style.padded ? style.places : 0;
-  while (places <= MOST_PLACES && !isInteger(value.mul(10n ** BigInt(places), 1n))) places++;
-  if (places > MOST_PLACES) return undefined;
+  while (places <= most && !isInteger(value.mul(10n ** BigInt(places), 1n))) places++;
+  if (places > most) return undefined;
   // `1,125 m` would read as a thousand and more.
   if (style.point === ',' && places === 3 && value.compare(ONE) >= 0) places = 4;
   const scaled = String(value.mul(10n ** BigInt(places), 1n).n).padStart(places + 1, '0');
@@ -202,12 +203,13 @@ function writeMark(value: Rational, numeral: string, like: NumberText, text: str
   return mark === '' ? '' : writeGap(value, numeral, like, gap) + inflect(value, like, text, mark);
 }
 
-/** "half an inch", but "three-quarters of an inch" and "two inches". */
+/** "half an inch", but "three-quarters of an inch", "two inches" and "zero inches". */
 function writeGap(value: Rational, numeral: string, like: NumberText, gap: string): string {
   const linked = /[a-z]/i.test(gap);
   const spelled = like.notation.numeral.form === 'words';
-  if (linked && value.compare(ONE) >= 0) return ' ';
-  if (!spelled || value.compare(ONE) >= 0 || gap.includes('-')) return gap;
+  const isWhole = isInteger(value) || value.compare(ONE) >= 0;
+  if (linked && isWhole) return ' ';
+  if (!spelled || isWhole || gap.includes('-')) return gap;
   const wasWhole = like.value.compare(ONE) >= 0;
   if (!linked && !wasWhole) return gap;
   const article = like.unit === 'in' ? 'an' : 'a';
@@ -219,16 +221,17 @@ function inflect(value: Rational, like: NumberText, text: string, mark: string):
   const { one, many } = unitMark(mark) ?? {};
   if (one === undefined || many === undefined || like.notation.gap.endsWith('-')) return mark;
   const stem = mark.replace(/\.$/, '');
-  const [isPlural, wasMany, becomesMany] = [
-    stem.toLowerCase() === many,
-    like.value.compare(ONE) > 0,
-    value.compare(ONE) > 0,
-  ];
+  const [isPlural, wasMany, becomesMany] = [stem.toLowerCase() === many, isMany(like.value), isMany(value)];
   // Many authors write "2 1/2 yard" or "3 yd": whoever does not inflect the mark keeps it.
   if (isPlural !== wasMany || wasMany === becomesMany) return mark;
   if (!isPlural && (stem.length <= 3 || isAttribute(like, text))) return mark;
   const target = becomesMany ? many : one;
   return sameCase(stem, target) + mark.slice(stem.length);
+}
+
+/** "zero yards", "half a yard", "1 yard", "2 yards". */
+function isMany(value: Rational): boolean {
+  return value.n === 0n || value.compare(ONE) > 0;
 }
 
 /** "1 inch seam": the measure of a noun keeps its singular; fabric is sold as "2 yards backing" all the same. */

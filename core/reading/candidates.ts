@@ -23,6 +23,8 @@ export interface Candidate {
   readonly clues: readonly string[];
   /** Something that the trade would say is missing: enough to leave a number alone, never enough to tie it. */
   readonly isWeak: boolean;
+  /** The very words that it is called by are missing: no number can say them instead. */
+  readonly isUnsaid: boolean;
 }
 
 /** How much it speaks against a thing that something else of a class is named nearer. */
@@ -34,7 +36,7 @@ const AGAINST: Readonly<Record<ConceptClass, number>> = {
   form: 6,
   state: 4,
   axis: 6,
-  edge: 6,
+  edge: 8,
   act: 0,
   scope: 2,
   size: 0,
@@ -71,6 +73,8 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
   const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
   // "Lay two of them on opposite corners": most likely a part of what was counted before, which no figure fixes.
   const isPart = isPartOfThem(evidence);
+  // "From each fat quarter, cut:" so many of each one are counted by few figures.
+  const isOfEach = (evidence.clue(['scope:container'])?.strength ?? 0) >= SAID;
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
@@ -78,7 +82,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
     if (isContent && thing.topic.startsWith('block.')) return [];
     const base = weigh(thing.wants, evidence);
     if (base.score - against(thing.wants, thing.against ?? [], evidence) < HOPELESS) return [];
-    const counts = optionsFor(phrase.count, thing, isUnderstood);
+    const counts = optionsFor(phrase.count, thing, isUnderstood, isOfEach);
     const sizes = optionsFor(phrase.size, thing, isUnderstood);
     return pairs(counts, sizes)
       .filter(({ readings }) => readings.length > 0)
@@ -99,6 +103,7 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
             return withoutRepeats(clues.map(({ clue }) => clue.words())).slice(0, 3);
           },
           isWeak: isPart || base.isWeak || own.isWeak,
+          isUnsaid: base.isUnsaid || own.isUnsaid,
         };
       });
   });
@@ -110,10 +115,15 @@ function isPartOfThem(evidence: Evidence): boolean {
 }
 
 /** The ways to read an amount of the phrase, or to leave it to another thing. */
-function optionsFor(amount: Amount | undefined, thing: Thing, isUnderstood: boolean): Option[] {
+function optionsFor(
+  amount: Amount | undefined,
+  thing: Thing,
+  isUnderstood: boolean,
+  isFree = false,
+): Option[] {
   if (!amount) return [NOTHING];
   const options = readAmount(amount, thing, isUnderstood);
-  return [...options, { ...NOTHING, cost: options.length > 0 ? LEFT_ALONE : LEFT_OVER }];
+  return [...options, { ...NOTHING, cost: isFree ? 0.5 : options.length > 0 ? LEFT_ALONE : LEFT_OVER }];
 }
 
 interface Weighed {
@@ -121,20 +131,26 @@ interface Weighed {
   readonly clues: readonly { readonly clue: Clue; readonly weight: number }[];
   /** Whether something needed is not said. */
   readonly isWeak: boolean;
+  /** Whether something needed is a word of its own that is not said. */
+  readonly isUnsaid: boolean;
 }
 
 function weigh(wants: readonly Want[], evidence: Evidence): Weighed {
   let score = 0;
   let isWeak = false;
+  let isUnsaid = false;
   const clues: { clue: Clue; weight: number }[] = [];
   for (const { concepts, words, weight, needed, nearby } of wants) {
     const clue: Clue | undefined = words ? evidence.words(words) : evidence.clue(concepts);
-    if (needed && (clue?.strength ?? 0) < (words ? SAID : nearby ? BEHIND : NEAR_ENOUGH)) isWeak = true;
+    if (needed && (clue?.strength ?? 0) < (words ? SAID : nearby ? BEHIND : NEAR_ENOUGH)) {
+      isWeak = true;
+      isUnsaid ||= words !== undefined;
+    }
     if (!clue) continue;
     score += weight * clue.strength;
     clues.push({ clue, weight: weight * clue.strength });
   }
-  return { score, clues, isWeak };
+  return { score, clues, isWeak, isUnsaid };
 }
 
 /** What is named nearer than what the thing wants of the same class; one want may be met by any of its concepts. */
@@ -190,7 +206,10 @@ function readAmount({ sides, isGrid }: Amount, thing: Thing, isUnderstood: boole
     if (cost === undefined) return [];
     return [{ readings: [{ side, figure: slot.figure }], wants: slot.wants, cost }];
   };
-  if (!second) return thing.slots.flatMap((slot) => one(slot, first));
+  if (!second)
+    return thing.slots.flatMap((slot) =>
+      slot.takes === 'across' || slot.takes === 'down' ? [] : one(slot, first),
+    );
   const of = (takes: Slot['takes']) => thing.slots.filter((slot) => slot.takes === takes);
   const both = (a: readonly Slot[], b: readonly Slot[], cost: number): Option[] =>
     a.flatMap((x) =>

@@ -111,7 +111,7 @@ class Surroundings {
     if (cell && cell.row > 0 && cell.rowHeader === '') add('row', this.#rowHead, 0.85);
     for (const text of this.#items.slice(0, Math.max(0, list.length - 1)).reverse()) add('list', text, 0.7);
     if (this.#leadIn?.section === section && (list.length > 0 || cell))
-      add('lead-in', this.#leadIn.text, 0.75);
+      add('lead-in', this.#leadIn.text, leads(this.#leadIn.text) ? 0.75 : 0.4);
     if (this.#label?.section === section) add('lead-in', this.#label.text, 0.7);
     for (const [index, { text }] of [...headings].reverse().entries())
       add('heading', text, index === headings.length - 1 ? TITLE : ([0.6, 0.4, 0.2][index] ?? 0.1));
@@ -153,6 +153,11 @@ function isLabelNumber({ notMeasurement }: ReadNumber): boolean {
 
 function sectionOf({ context }: Passage): string {
   return context.headings.map(({ text }) => text).join('\n');
+}
+
+/** A short line, or one that ends in a colon, speaks for all that follows; a longer sentence speaks of more. */
+function leads(text: string): boolean {
+  return text.length <= LONGEST_LABEL || text.endsWith(':');
 }
 
 function lastSentence(text: string): string {

@@ -132,11 +132,15 @@ function isLast(gap: string, behind: string): boolean {
 /** Where between two groups the words change sides: at the first sign that something new begins. */
 function divide(text: string, from: number, to: number): number {
   const gap = text.slice(from, to);
+  // "… 2⅜ yd. Green, ¾ yd": a list names each item before a comma.
+  if (LABELLED.test(gap)) return from;
   DIVIDE.lastIndex = 0;
   const match = DIVIDE.exec(gap);
   if (match) return from + match.index + (match[0].length > 1 ? 1 : 0);
   return to;
 }
+
+const LABELLED = /^[.;]?\s+\p{Lu}[\p{L} ]{0,30}, $/u;
 
 const ABBREVIATION =
   /(?:\b(?:approx|e\.g|i\.e|etc|fig|no|vs|in|yd|yds|cm|ft|st|dr|mrs?|incl)|^\s*\d{1,2})\.$/i;

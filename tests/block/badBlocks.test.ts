@@ -21,7 +21,7 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
   [
     'a length without a unit is told apart from a wrong one',
     'binding: { strip: 2 1/4 }',
-    ['bad-value', '2 1/4', '2 1/4 has no unit; write 2 1/4" for inches, 2 1/4 yd or 2 1/4 cm.'],
+    ['bad-value', '2 1/4', '2 1/4 has no unit; write 2 1/4" for inches, or 2 1/4 cm.'],
   ],
   [
     'a missing part is reported at the entry that needs it',

@@ -114,7 +114,7 @@ describe('The house of one manuscript alone', () => {
     const source = `${fence('house: { binding strip: 2 }', 'finished: 36" x 48"', 'binding: {}')}\nCut the binding 3" <!-- = binding.strip --> wide.`;
 
     expect(proofread({ source }).findings.map((finding) => summary(finding, source))).toEqual([
-      ['bad-value', '2', '2 has no unit; write 2" for inches, 2 yd or 2 cm.'],
+      ['bad-value', '2', '2 has no unit; write 2" for inches, or 2 cm.'],
     ]);
   });
 });
@@ -308,7 +308,7 @@ describe('A used file with a mistake', () => {
     [
       'a fabric',
       ['fabrics: { B: { usable width: 42 } }'],
-      '“fabrics.B.usable width” of house.md cannot be read',
+      '“usable width” of fabric B of house.md cannot be read',
     ],
     ['a bracket that is not closed', ['house: { seam: 1/4"'], 'of house.md cannot be read'],
     ['a block that holds no entries', ['house'], 'The measure block of house.md cannot be read in full'],

@@ -114,7 +114,7 @@ const BAD: readonly [title: string, block: string, expected: [string, string, st
   [
     'precut strips without their unit',
     'fabrics: { A: { cut from: strips 2 1/2 } }',
-    ['bad-value', 'strips 2 1/2', '2 1/2 has no unit; write 2 1/2" for inches, 2 1/2 yd or 2 1/2 cm.'],
+    ['bad-value', 'strips 2 1/2', '2 1/2 has no unit; write 2 1/2" for inches, or 2 1/2 cm.'],
   ],
   [
     'a rounded shape without corners',

@@ -15,7 +15,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   ],
   'stale-figure': [
     '2¼"',
-    'The width of the binding strip is 2½", not 2¼": it was right until “binding.strip” changed from 2 1/4" to 2 1/2".',
+    'The width of the binding strip is 2½", not 2¼": it was right until “strip” of the binding changed from 2 1/4" to 2 1/2".',
   ],
   'generous-figure': [
     '2 yd',
@@ -41,7 +41,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
     '“strip” is missing. Write a length, for example 2 1/4", here or as “binding strip” under “house”.',
   ],
   'duplicate-entry': ['finished', '“finished” stands in an earlier block already; the first one counts.'],
-  'bad-value': ['36 x 48', '36 has no unit; write 36" for inches, 36 yd or 36 cm.'],
+  'bad-value': ['36 x 48', '36 has no unit; write 36" for inches, or 36 cm.'],
   'missing-size': ['finished', 'The value for “throw” is missing here.'],
   'extra-size': ['trow', 'The pattern has no size “trow”. Did you mean “throw”?'],
   'unknown-fabric': ['B', 'No fabric “B” is defined; the only one is A.'],
@@ -53,7 +53,7 @@ const SENTENCES: Readonly<Record<Code, readonly [underlined: string, sentence: s
   'use-circle': ['house.md', 'These manuscripts use each other in a circle: house.md → line.md → house.md.'],
   'use-unreadable': [
     'house.md',
-    '“house.seam” of house.md cannot be read, so nothing that follows from it is checked here.',
+    '“seam” of the house rules of house.md cannot be read, so nothing that follows from it is checked here.',
   ],
   'use-unreachable': [
     'house.md',

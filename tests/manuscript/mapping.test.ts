@@ -57,7 +57,7 @@ const withoutSpace = (text: string) => text.replace(/[\s\ufffc]+/g, '');
 
 const RUNS = 600;
 
-describe('The place of every character', { timeout: 60_000 }, () => {
+describe('The place of every character', () => {
   test('is that of the character itself, or of the reference or escape that shows it', () => {
     fc.assert(
       fc.property(hostileMarkdown, (source) => {

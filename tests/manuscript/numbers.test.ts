@@ -97,7 +97,7 @@ describe('The place of a number', () => {
     expect(places).toEqual([['2', '½"'], ['&frac12;&quot;']]);
   });
 
-  test('never overlaps that of another, whatever the Markdown', { timeout: 60_000 }, () => {
+  test('never overlaps that of another, whatever the Markdown', () => {
     fc.assert(
       fc.property(hostileMarkdown, (source) => {
         let end = 0;

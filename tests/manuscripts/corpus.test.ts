@@ -15,8 +15,8 @@ const namesIn = (folder: string) =>
 const annotated = (name: string) => readAnnotated(readFileSync(new URL(name, HERE), 'utf8'));
 
 const corpus = namesIn('corpus');
-/** Manuscripts that nobody tunes the reading to: they must be right themselves, however well they are read. */
-const unseen = [...namesIn('aside'), ...namesIn('fresh')];
+/** Manuscripts that must be right themselves, however well they are read. */
+const unseen = [...namesIn('open'), ...namesIn('aside')];
 
 function lineAt(source: string, offset: number): number {
   return source.slice(0, offset).split('\n').length;

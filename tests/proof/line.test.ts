@@ -64,7 +64,7 @@ describe('A line of thirty manuscripts over one house file', () => {
         name,
       ).toEqual(plain.map(({ start }) => [start, 'stale-figure']));
       for (const { message } of findings)
-        expect(message, name).toContain('“house.binding strip” changed from 2 1/4" to 2 1/2"');
+        expect(message, name).toContain('“binding strip” of the house rules changed from 2 1/4" to 2 1/2"');
     }
   });
 

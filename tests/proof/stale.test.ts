@@ -37,7 +37,7 @@ describe('a number that was right before the block changed', () => {
         severity: 'warning',
         at: '2¼"',
         message:
-          'The width of the binding strip is 2½", not 2¼": it was right until “binding.strip” changed from 2 1/4" to 2 1/2".',
+          'The width of the binding strip is 2½", not 2¼": it was right until “strip” of the binding changed from 2 1/4" to 2 1/2".',
         fix: '2½"',
       },
     ]);
@@ -71,7 +71,7 @@ describe('a number that was right before the block changed', () => {
     expect(findings.map(({ code, message }) => [code, message.replace(/^.*right until/, '')])).toEqual([
       [
         'stale-figure',
-        ' “finished” changed from 50" x 70" to 60" x 90", “house.usable width” changed from 42" to 40", and 2 more entries changed.',
+        ' “finished” changed from 50" x 70" to 60" x 90", “usable width” of the house rules changed from 42" to 40", and 2 more entries changed.',
       ],
     ]);
   });
@@ -83,7 +83,7 @@ describe('a number that was right before the block changed', () => {
       fence(WALL, 'binding: { strip: 2 1/4" }') + text,
     );
     expect(findings.map(({ message }) => message)).toEqual([
-      'The number of binding strips must be at least 8, not 7: it was right until “house.usable width” was taken out.',
+      'The number of binding strips must be at least 8, not 7: it was right until “usable width” of the house rules was taken out.',
     ]);
   });
 
@@ -97,7 +97,7 @@ describe('a number that was right before the block changed', () => {
     expect(findings.map(({ code, message }) => [code, message])).toEqual([
       [
         'stale-figure',
-        'In the size “twin”, the width of the binding strip is 2½", not 2¼": it was right until “binding.strip.twin” changed from 2 1/4" to 2 1/2".',
+        'In the size “twin”, the width of the binding strip is 2½", not 2¼": it was right until “strip” of the binding for “twin” changed from 2 1/4" to 2 1/2".',
       ],
     ]);
   });

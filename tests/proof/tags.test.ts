@@ -31,6 +31,37 @@ describe('a tag', () => {
     ]);
   });
 
+  it('ties a number from between its numeral and its unit, and the fix leaves it there', () => {
+    expect(accounts('Cut 2¼<!-- = binding.strip -->" strips.')).toEqual([
+      ['2¼"', 'verified', ['binding.strip', null]],
+    ]);
+    expect(
+      accounts('It is 54 <!-- = finished.width @ lap --> inches by 66" <!-- = finished.length @ lap -->.'),
+    ).toEqual([
+      ['54  inches', 'verified', ['finished.width', 'lap']],
+      ['66"', 'verified', ['finished.length', 'lap']],
+    ]);
+    expect(fixed('Cut 2½<!-- = binding.strip -->" strips.')).toBe('Cut 2¼<!-- = binding.strip -->" strips.');
+  });
+
+  it('does not tie a fraction to the whole number on its other side', () => {
+    expect(findings('Cut 2 <!-- = binding.strip -->¼" strips.')).toEqual([
+      ['stray-tag', '<!-- = binding.strip -->', 'No number stands before this tag.'],
+    ]);
+  });
+
+  it.each([
+    ['at its beginning', 'Cut 2¼" <!--\n  = binding.strip --> strips.'],
+    ['behind the sign', 'Cut 2¼" <!-- =\nbinding.strip --> strips.'],
+    ['at its end', 'Cut 2¼" <!-- = binding.strip\n--> strips.'],
+    ['so that it begins a line', 'Cut 2¼"\n<!-- = binding.strip --> strips.'],
+    ['over three lines', 'Cut 2¼"\r\n<!--\r\n= binding.strip\r\n--> strips.'],
+    ['in a list', '- Cut 2¼"\n  <!-- =\n  binding.strip --> strips.'],
+    ['in a quotation', '> Cut 2¼" <!-- =\n> binding.strip --> strips.'],
+  ])('may be wrapped %s', (_, text) => {
+    expect(accounts(text)).toEqual([['2¼"', 'verified', ['binding.strip', null]]]);
+  });
+
   it('ties both numbers of a size to two figures', () => {
     expect(accounts('It is 54" × 66" <!-- = finished.width x finished.length @ lap -->.')).toEqual([
       ['54"', 'verified', ['finished.width', 'lap']],

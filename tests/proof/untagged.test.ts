@@ -36,6 +36,14 @@ const RIGHT = [
   'Sew 3 pairs of rows.',
   'Sew the blocks in 3 columns of 10.',
   'Make 30 blocks.',
+  'Join the panels and trim them (4" excess per side).',
+  'Cut 2 top and bottom borders.',
+  'Mine ended up as one big piece of backing.',
+  'Sew a cream strip to a navy one: 2½ + 2½ − ½ = 4½".',
+  'The quilt is roughly 50 x 61 in.',
+  '2.1 Sew an HST to each end.',
+  'Block rows: 3 blocks at a time.',
+  'From each of the ten fat quarters, cut 2 squares 4⅞".',
 ];
 
 const WRONG = [

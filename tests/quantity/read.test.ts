@@ -189,7 +189,7 @@ describe('Reading one length', () => {
 
   test.each([
     ['', 'A length is missing here.'],
-    ['36', '36 has no unit; write 36" for inches, 36 yd or 36 cm.'],
+    ['36', '36 has no unit; write 36" for inches, or 36 cm.'],
     ['-3"', 'A length cannot be negative, as -3" is.'],
     ['wide', '“wide” cannot be read as a length; write it as 2 1/4", 57 cm or 1 1/8 yd.'],
     ['2" x 3"', '“2" x 3"” cannot be read as a length; write it as 2 1/4", 57 cm or 1 1/8 yd.'],
@@ -255,7 +255,7 @@ describe('Reading a width and a length', () => {
     ['36"', '“36"” cannot be read as a width and a length; write it as 36" x 48".'],
     ['36" x 48" x 2"', '“36" x 48" x 2"” cannot be read as a width and a length; write it as 36" x 48".'],
     ['36" and 48"', '“36" and 48"” cannot be read as a width and a length; write it as 36" x 48".'],
-    ['36 x 48', '36 has no unit; write 36" for inches, 36 yd or 36 cm.'],
+    ['36 x 48', '36 has no unit; write 36" for inches, or 36 cm.'],
     ['36" x 0"', 'A length must be more than nothing, and 0" is not.'],
   ])('refuses %s with a plain sentence', (text, problem) => {
     expect(readDimensions(text)).toEqual({ problem });

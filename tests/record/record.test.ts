@@ -205,13 +205,13 @@ describe('a manuscript that was signed off', () => {
 
   it('has stale numbers where something in the block changed since', () => {
     expect(changed(WALL('2 1/4"', TEXT), '2 1/4"', '3"')).toEqual([
-      ['stale-figure', '2¼"', 'it was right until “binding.strip” changed from 2 1/4" to 3".'],
+      ['stale-figure', '2¼"', 'it was right until “strip” of the binding changed from 2 1/4" to 3".'],
     ]);
   });
 
   it('has them in centimetres, in yards and in lengths that no ruler measures', () => {
     expect(changed(read('tide-table-placemats.md'), 'strip: 5.5 cm', 'strip: 6 cm')).toEqual([
-      ['stale-figure', '2⅛"', 'it was right until “binding.strip” changed from 5.5 cm to 6 cm.'],
+      ['stale-figure', '2⅛"', 'it was right until “strip” of the binding changed from 5.5 cm to 6 cm.'],
     ]);
     const found = changed(read('tideline-wall-hanging.md'), 'strip: 2"', 'strip: 2 1/2"');
     expect(found.map(([code]) => code)).toEqual(found.map(() => 'stale-figure'));

@@ -61,7 +61,7 @@ describe('Signing a manuscript off in an editor', () => {
     await client.open(uri, text('2 1/2"', '2¼"'));
     await client.until(() => client.published.at(-1)?.diagnostics[0]?.code === 'stale-figure');
     expect(client.published.at(-1)?.diagnostics.map(({ message }) => message)).toEqual([
-      'The width of the binding strip is 2½", not 2¼": it was right until “binding.strip” changed from 2 1/4" to 2 1/2".',
+      'The width of the binding strip is 2½", not 2¼": it was right until “strip” of the binding changed from 2 1/4" to 2 1/2".',
     ]);
   });
 

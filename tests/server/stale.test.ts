@@ -21,7 +21,7 @@ async function typed(opened: string, ...changes: string[]) {
 }
 
 const UNTIL = (from: string, to: string, right: string, printed: string) =>
-  `The width of the binding strip is ${right}, not ${printed}: it was right until “binding.strip” changed from ${from} to ${to}.`;
+  `The width of the binding strip is ${right}, not ${printed}: it was right until “strip” of the binding changed from ${from} to ${to}.`;
 
 describe('A manuscript that changes while it is open', () => {
   it('has stale numbers where they were right when it was opened', async () => {

@@ -75,10 +75,17 @@ export const AMOUNTS = [
   {
     reason: 'count outside the pattern',
     behind:
-      /^\+?\s(?:(?:new|free|other|more|easy|simple|great|happy|kind|lovely|old|young)\s)?(?:comments?|repl(?:y|ies)|likes|shares|views|followers|subscribers|readers|downloads|ratings|reviews|places|seats|tickets|members|students|pupils|people|persons|quilters|stitchers|makers|friends|guests|participants|teachers|testers|children|kids|grandchildren|daughters|sons|sisters|brothers|cats|dogs|emails|slices|cups|biscuits|cookies|seasons|episodes|films|podcasts|chapters|lessons|classes|workshops|tips|ways|reasons|ideas|techniques|methods|steps|mistakes|tutorials|videos)\b/i,
+      /^\+?\s(?:(?:new|free|other|more|easy|simple|great|happy|kind|lovely|old|young)\s)?(?:comments?|repl(?:y|ies)|likes|shares|views|followers|subscribers|readers|downloads|ratings|reviews|places|seats|tickets|members|students|pupils|people|persons|quilters|stitchers|makers|friends|guests|participants|teachers|testers|children|kids|grandchildren|daughters|sons|sisters|brothers|cats|dogs|emails|photos|pictures|sockets|slices|cups|biscuits|cookies|seasons|episodes|films|podcasts|chapters|lessons|classes|workshops|tips|ways|reasons|ideas|techniques|methods|steps|mistakes|tutorials|videos)\b/i,
     when: ({ number, text }) => number.unit === undefined && !number.weak && !countsPieces(text, number.end),
     example: 'No more than «14» places.',
     counterexample: 'No more than «14» placemats.',
+  },
+  {
+    reason: 'count outside the pattern',
+    behind: /^\s(?:different\s|finished\s)?sizes\b/i,
+    when: ({ number }) => number.unit === undefined && number.value.compare(9) <= 0,
+    example: 'A quilt in «three» sizes.',
+    counterexample: 'A quilt of «three» sized squares.',
   },
   {
     reason: 'rating',

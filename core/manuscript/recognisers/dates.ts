@@ -15,7 +15,7 @@ export const DATES = [
   {
     reason: 'date',
     behind: new RegExp(
-      `^(?:\\s?(?:,|and|&|to|[-–—])\\s?\\d{1,2})?\\s(?:of\\s)?${MONTH}\\b(?!\\s\\w+\\s(?:sew|cut))`,
+      `^(?:\\s?(?:,|and|&|to|[-–—])\\s?\\d{1,2})?\\.?\\s(?:of\\s)?${MONTH}\\b(?!\\s\\w+\\s(?:sew|cut))`,
     ),
     when: ({ number }) => isBareInteger(number, 1, 31),
     example: 'Revised «14» June 2019.',

@@ -5,7 +5,7 @@ import { countsPieces, isBareInteger, isGlued, isTold, measuresBehind } from '..
 const LABELLED =
   'fabric|colou?r|shade|tone|colou?rway|border|round|row|column|unit|block|section|segment|quadrant|panel|clue|part|day|week|month|lesson|' +
   'session|chapter|issue|volume|option|template|pattern|strip|piece|handout|leaflet|booklet|worksheet|workshop|edition|episode|' +
-  'lot|shop|room|suite|flat|floor|hall|stand|booth|stall|level|phase|project|bag|tip|note|corner|version|method';
+  'lock|lot|sheet|shop|room|suite|flat|floor|hall|stand|booth|stall|level|phase|project|bag|tip|note|corner|version|method';
 const JOINER = '\\s?(?:,\\s?and|,|and|&|[-–—]|to|or|through|thru)\\s?';
 /** Right behind the last of a list comes no mark, fraction or further digit. */
 const MEMBER = '\\d{1,3}(?![\\d/"”″½¼¾])';

@@ -58,6 +58,17 @@ export const POINTERS = [
     example: '«3» Cut 4 strips.',
     counterexample: '«3» Ripple blocks.',
   },
+  {
+    reason: 'step number',
+    before: /^\s*$|[.!?:]\s*\n\s*$/,
+    behind: /^\s\p{Lu}\p{Ll}*\s/u,
+    when: ({ number, text }) =>
+      number.unit === undefined &&
+      /^\d{1,2}\.\d{1,2}$/.test(text.slice(number.start, number.end)) &&
+      nounsBehind(text, number.end)[0]?.at !== 0,
+    example: '«5.2» Sew an HST to each end.',
+    counterexample: '«2.5» Strips are wide enough.',
+  },
 ] as const satisfies readonly Recogniser[];
 
 /** "step 1 and one segment": joined by "and" or a comma, and it counts something of its own. */

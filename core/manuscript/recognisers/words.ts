@@ -35,6 +35,15 @@ export const WORDS = [
     counterexample: 'My grandmother made the «Seven» Blue Strips.',
   },
   {
+    reason: 'part of a name',
+    before: /^$/,
+    behind: /^(?:\s\p{Lu}\p{L}+){1,3}$/u,
+    when: ({ number: { notation, end }, text }) =>
+      notation.numeral.form === 'words' && nounsBehind(text, end).length === 0,
+    example: '«Four» Winds',
+    counterexample: '«Four» Squares',
+  },
+  {
     reason: 'number of times',
     behind: /^(?:\s(?:or|to)\s\S+|\s?[-–]\s?\d+)?(?:\s|\smore\s)times?\b/i,
     when: ({ number }) => number.unit === undefined,

@@ -1,5 +1,7 @@
 /** Which entries of the block changed between two states, of those that a figure follows from. */
-import { type BlockPath, pathText } from '../../block/place.ts';
+import type { Pattern } from '../../block/pattern.ts';
+import type { BlockPath } from '../../block/place.ts';
+import { placeWords } from '../../block/placeWords.ts';
 import { readCount, readLength } from '../../quantity/read.ts';
 import type { Input } from '../inputs.ts';
 
@@ -34,16 +36,16 @@ const MOST_NAMED = 2;
 /** Longer values are not repeated in a sentence. */
 const LONGEST = 40;
 
-/** `“binding.strip” changed from 2¼" to 2½"`; of several the first two, and how many more there are. */
-export function changesInWords(changes: readonly Change[]): string {
-  const named = changes.slice(0, MOST_NAMED).map(inWords);
+/** `“strip” of the binding changed from 2¼" to 2½"`; of several the first two, and how many more there are. */
+export function changesInWords(changes: readonly Change[], pattern: Pattern): string {
+  const named = changes.slice(0, MOST_NAMED).map((change) => inWords(change, pattern));
   const more = changes.length - named.length;
   if (more === 0) return named.join(' and ');
   return `${named.join(', ')}, and ${more} more ${more === 1 ? 'entry' : 'entries'} changed`;
 }
 
-function inWords({ path, before, after }: Change): string {
-  const name = `“${pathText(path)}”`;
+function inWords({ path, before, after }: Change, pattern: Pattern): string {
+  const name = placeWords(path, pattern);
   if (before === undefined) return `${name} was added`;
   if (after === undefined) return `${name} was taken out`;
   return before.length > LONGEST || after.length > LONGEST

@@ -12,7 +12,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   {
     says: 'form:square',
     words:
-      '(?:squares|(?<=\\| \\d\\S*(?: \\S{1,3})?(?:["”″]| in| cm)? )square(?=,|;| \\||$)|(?<=\\b(?:a|an|each|every|one|the|another|this) (?:[\\p{L}\\p{N}-]+ ){0,3}\\d\\S*(?:["”″]|-inch| inch|cm| cm|in) )square(?= |[,.;]|$)|(?<!["”″] ?|\\bin |inch |inches |cm )square)(?! in a square| it| up| them|-)(?<!half-square|quarter-square|half square|quarter square|triangle-squares?|triangle squares?)',
+      '(?:squares|sqs?|(?<=\\| \\d\\S*(?: \\S{1,3})?(?:["”″]| in| cm)? )square(?=,|;| \\||$)|(?<=\\b(?:a|an|each|every|one|the|another|this) (?:[\\p{L}\\p{N}-]+ ){0,3}\\d\\S*(?:["”″]|-inch| inch|cm| cm|in) )square(?= |[,.;]|$)|(?<!["”″] ?|\\bin |inch |inches |cm )square)(?! in a square| it| up| them|-)(?<!half-square|quarter-square|half square|quarter square|triangle-squares?|triangle squares?)',
     example: 'Cut 12 «squares».',
     counterexample: 'Make 12 half-square triangles.',
   },
@@ -44,7 +44,7 @@ export const FORM_WORDS: readonly LexiconRow[] = [
   },
   {
     says: 'form:row',
-    words: 'rows?',
+    words: '(?<!sash |sashing |sashes )rows?',
     example: 'Sew 7 «rows».',
     counterexample: 'Sew 7 blocks.',
   },

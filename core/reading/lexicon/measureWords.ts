@@ -45,7 +45,7 @@ export const MEASURE_WORDS: readonly LexiconRow[] = [
   {
     says: 'state:finished',
     words:
-      'finish(?:ed|es)(?! the| your| size of your| with| (?:quilt )?tops?)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|in the (?:finished|quilt(?! top))|size of (?:the )?(?:quilt|blocks?)|measurements?(?=:? \\d)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
+      'finish(?:ed|es)(?! the| your| size of your| with| (?:quilt )?tops?)(?: (?:size|quilt|block))?|finish(?= at|\\W{0,3}\\d)|(?:will|to|they|blocks?|units?) finish|when finished|(?:when|once) (?:it is |they are )?sewn(?: in| on)?|in the (?:finished|quilt(?! top))|size of (?:the )?(?:quilt|blocks?)|measurements?(?=:? \\d)|(?:quilt|throw|topper|runner|hanging|overall) sizes?',
     example: 'The block «finishes» at 12" square.',
     counterexample: 'Finish the edge with binding.',
   },

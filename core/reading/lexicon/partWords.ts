@@ -103,7 +103,7 @@ export const PART_WORDS: readonly LexiconRow[] = [
   {
     says: 'part:selvage',
     words:
-      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?(?=\\d\\S* (?:wide|inches wide))|of which (?:we use|you (?:can )?use)?|can be used|(?:I|we) (?:figure|count|reckon) on(?=[^.;]{0,30} (?:fabric|width))|of width',
+      'usable|WOF(?= =)|fabric (?:is|was|measures)|once the selv(?:a|ed)ges|(?:fabric|yardage|cloth|everything|all) (?:that is )?(?:at least )?(?=\\S+ (?:wide|inches wide|between|selvage))|wide fabric|fabric widths?|between the selv(?:a|ed)ges|selv(?:a|ed)ges? (?:removed|off|trimmed|are)|after trimming|widths? of (?:the )?fabric(?= =)|(?:fabric|cloth|yardage),? \\(?(?:all )?\\d\\S* (?:wide|inches wide)|of which (?:we use|you (?:can )?use)?|can be used|(?:I|we) (?:figure|count|reckon) on(?=[^.;]{0,30} (?:fabric|width))|of width',
     example: 'All yardage assumes 40" of «usable» width.',
     counterexample: 'Cut 5 strips by the width of fabric.',
   },
@@ -124,7 +124,7 @@ export const PART_WORDS: readonly LexiconRow[] = [
   {
     says: 'part:overhang',
     words:
-      '(?:larger|bigger|more|wider|extra|beyond|to spare|excess|margin|past|overhang)\\b[^.;]{0,40}?\\b(?:(?:on )?(?:each|every|all|either|both)(?: four| the)? (?:sides?|edges?|way)|all (?:the way )?round|all around|top)|on (?:each|every|all) (?:four )?sides?(?= of the (?:quilt|top))|of (?:the )?(?:backing|batting|wadding)[^.;]{0,30} on (?:all|each|every) (?:four )?sides?|(?:larger|bigger) than (?:the|your) (?:quilt )?top|overhang|(?<=(?:["”″]|in|inch|inches|cm) )(?:to spare )?(?:all (?:the way )?(?:a)?round|all around)',
+      '(?:larger|bigger|more|wider|extra|beyond|to spare|excess|margin|past|overhang)\\b[^.;]{0,40}?\\b(?:(?:on )?(?:each|every|all|either|both)(?: four| the)? (?:sides?|edges?|way)|all (?:the way )?round|all around|top)|on (?:each|every|all) (?:four )?sides?(?= of the (?:quilt|top))|of (?:the )?(?:backing|batting|wadding)[^.;]{0,30} on (?:all|each|every) (?:four )?sides?|(?:larger|bigger) than (?:the|your) (?:quilt )?top|overhang|excess (?:on |per )?(?:each |every |all )?sides?|(?<=(?:["”″]|in|inch|inches|cm) )(?:to spare )?(?:all (?:the way )?(?:a)?round|all around)',
     example: 'Cut the backing 4" «larger than the top on every side».',
     counterexample: 'Sew a border to each side.',
   },

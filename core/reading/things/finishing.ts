@@ -1,4 +1,5 @@
 /** What finishes a quilt: binding, piping, backing, batting, sleeve. */
+import type { Concept } from '../concept.ts';
 import { stripsThing } from './strips.ts';
 import { fabricWant, mustSay, need, type Quilt, slot, type Thing, thing, UNFINISHED, want } from './thing.ts';
 
@@ -10,7 +11,11 @@ function bindingThings(quilt: Quilt): Thing[] {
   const { binding } = quilt.pattern.entries;
   if (!binding) return [];
   const from = fabricWant([binding.from]);
-  const called = ['part:binding', ...quilt.only('binding')] as const;
+  const called: Concept[] = [
+    'part:binding',
+    ...quilt.only('binding'),
+    ...(binding.grain === 'bias' ? (['form:bias'] as const) : []),
+  ];
   return [
     ...thing(
       quilt,
@@ -52,6 +57,7 @@ function bindingThings(quilt: Quilt): Thing[] {
       [
         slot('count', 'binding.passes', need(3, 'form:strip', 'form:pass')),
         slot('side', 'binding.yield', need(3, 'form:bias', 'act:make')),
+        slot('width', 'binding.strip', need(3, 'form:bias')),
       ],
     ),
     ...thing(quilt, 'binding', 'fabric', [need(5, ...called)], [slot('yardage', 'binding.yardage')]),

@@ -47,6 +47,7 @@ function blockThings(quilt: Quilt): Thing[] {
         'finished',
         [called, need(3, 'part:block', `name:${id}`), need(4, 'state:finished'), want(0, 'state:measured')],
         [slot('count', `${id}.count`, want(1, 'act:make')), ...axes('finished')],
+        { against: ['form'] },
       ),
       ...thing(
         quilt,

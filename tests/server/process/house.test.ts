@@ -44,7 +44,7 @@ it('is felt in an open dependent and in a closed one', async () => {
   const stale = [
     [
       'stale-figure',
-      'The width of the binding strip is 2½", not 2¼": it was right until “house.binding strip” changed from 2 1/4" to 2 1/2".',
+      'The width of the binding strip is 2½", not 2¼": it was right until “binding strip” of the house rules changed from 2 1/4" to 2 1/2".',
     ],
   ];
   expect(last('wall/open.md')).toEqual(stale);
