@@ -12,7 +12,7 @@ export interface Anew {
   /** Numbers that the author's own block verifies, and how many of these the draft verifies. */
   readonly before: number;
   readonly again: number;
-  /** What is called wrong although all is right. */
+  /** What is called wrong although all is right, beyond what the text alone would be called wrong for. */
   readonly alarms: readonly string[];
   /** Mistakes in the drafted block. */
   readonly errors: readonly string[];
@@ -52,15 +52,21 @@ export function draftAnew({ name, source }: { readonly name: string; readonly so
     return { name, before: before.size, again: 0, alarms: [], errors: [draft], findings: [], block: '' };
   const proof = proofread({ source: applyEdits(bare, [draft.edit]) });
   const shift = draft.edit.text.length;
+  const alone = proofread({ source: bare });
+  const isOfDraft = (text: string) =>
+    !alone.accounts.some((each) => isAlarm(each) && each.number.text === text);
+  const aloneSays = new Set(alone.findings.map(({ message }) => message));
   const now = verified(proof, shift, draft.edit.start);
   return {
     name,
     before: before.size,
     again: [...before].filter((start) => now.has(start)).length,
     alarms: proof.accounts
-      .filter(isAlarm)
+      .filter((account) => isAlarm(account) && isOfDraft(account.number.text))
       .map(({ number, tie, expected }) => `${number.text} by ${tie?.figure.id}, should be ${expected}`),
-    errors: proof.findings.filter(({ severity }) => severity === 'error').map(({ message }) => message),
+    errors: proof.findings
+      .filter(({ severity, message }) => severity === 'error' && !aloneSays.has(message))
+      .map(({ message }) => message),
     findings: draft.findings,
     block: draft.block,
   };

@@ -5,7 +5,7 @@ const wanted = process.argv.slice(2).filter((each) => !each.startsWith('--'));
 const shows = process.argv.includes('--blocks');
 let [before, again, alarms] = [0, 0, 0];
 
-for (const folder of ['samples', 'corpus', 'open', 'fresh'])
+for (const folder of ['samples', 'corpus', 'open'])
   for (const manuscript of manuscriptsIn(folder)) {
     if (wanted.length > 0 && !wanted.some((each) => each === folder || manuscript.name.includes(each)))
       continue;
