@@ -13,7 +13,11 @@ import { SECTION } from '../shared/settings.ts';
 const SCHEMES = ['file', 'untitled', 'vscode-vfs'];
 
 /** Commands about the document in front of the author. */
-const OF_A_FILE: ReadonlySet<string> = new Set([COMMANDS.proofreadFile, COMMANDS.restateFile]);
+const OF_A_FILE: ReadonlySet<string> = new Set([
+  COMMANDS.proofreadFile,
+  COMMANDS.restateFile,
+  COMMANDS.restateShared,
+]);
 
 export function createLanguageClient(extensionUri: Uri): LanguageClient {
   const module = Uri.joinPath(extensionUri, 'dist', 'server.cjs').fsPath;

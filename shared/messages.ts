@@ -50,13 +50,14 @@ export interface WorkspaceStatus {
 
 /**
  * Commands that the server carries out (`workspace/executeCommand`).
- * Those of a file take the URI of an open manuscript, `signOff` also the name of who signs; those of the workspace take
+ * Those of a file, and `restateShared`, take the URI of an open manuscript, `signOff` also the name of who signs; those of the workspace take
  * nothing.
  */
 export const COMMANDS = {
   proofreadFile: 'measureTwice.proofreadFile',
   proofreadWorkspace: 'measureTwice.proofreadWorkspace',
   restateFile: 'measureTwice.restateFile',
+  restateShared: 'measureTwice.restateShared',
   restateWorkspace: 'measureTwice.restateWorkspace',
   signOff: 'measureTwice.signOff',
 } as const;

@@ -1,5 +1,6 @@
 /** What only shows when all entries are read: sizes that are missing, fabrics that no one defined. */
 import { max, rational } from '../quantity/rational.ts';
+import { isMetric } from '../quantity/units.ts';
 import type { Broken } from './broken.ts';
 import type { House } from './house.ts';
 import type { Entries } from './pattern.ts';
@@ -115,6 +116,16 @@ export function* checkWidths(entries: Entries, house: House): Generator<Objectio
       yield { code: 'bad-value', message, path, atKey: false, breaks: [path] };
     }
   }
+}
+
+/** A step for telling lengths in the other system of units must belong to that system. */
+export function* checkConversion({ house: entries }: Entries, house: House): Generator<Objection, void> {
+  const step = entries?.['convert to'];
+  if (!step || isMetric(step.unit) !== (house.system === 'metric')) return;
+  const [own, example] = house.system === 'metric' ? ['centimetres', '1/8"'] : ['inches', '0.5 cm'];
+  const message = `The house works in ${own} itself; write here the step for the other system, for example ${example}.`;
+  const path = ['house', 'convert to'];
+  yield { code: 'bad-value', message, path, atKey: false, breaks: [path] };
 }
 
 /** No binding is narrower: an eighth of an inch (own choice). */

@@ -19,6 +19,8 @@ export interface House {
   readonly overhang: Rational;
   readonly 'backing seam': Rational;
   readonly 'bias square by': 'yield' | 'area';
+  /** How lengths are told in the other system of units; `undefined` where the house does not say. */
+  readonly 'convert to': Length | undefined;
 }
 
 type LengthRule = {
@@ -28,6 +30,7 @@ type LengthRule = {
 /** The same rules as the block states them: all may be left out. */
 export type HouseEntries = { readonly [Rule in LengthRule]?: Length | undefined } & {
   readonly 'binding strip'?: Length | undefined;
+  readonly 'convert to'?: Length | undefined;
   readonly join?: House['join'] | undefined;
   readonly 'bias square by'?: House['bias square by'] | undefined;
 };
@@ -81,5 +84,6 @@ export function completeHouse(entries: HouseEntries): House {
     'binding strip': entries['binding strip']?.inches,
     join: entries.join ?? 'diagonal',
     'bias square by': entries['bias square by'] ?? 'yield',
+    'convert to': entries['convert to'],
   };
 }

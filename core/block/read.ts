@@ -2,7 +2,7 @@
 import { CODES, type Code } from '../findings/codes.ts';
 import type { Finding, Range, Related } from '../findings/finding.ts';
 import { Broken } from './broken.ts';
-import { checkFabrics, checkSizes, checkStrips, checkWidths } from './checks.ts';
+import { checkConversion, checkFabrics, checkSizes, checkStrips, checkWidths } from './checks.ts';
 import { ENTRIES } from './entries/index.ts';
 import type { Entry } from './entry.ts';
 import { completeHouse, type House, TELLING } from './house.ts';
@@ -80,6 +80,7 @@ class Reading {
       ...checkSizes(entries, sizes, this.#broken),
       ...checkFabrics(entries, this.#broken),
       ...checkWidths(entries, house),
+      ...checkConversion(entries, house),
       ...checkStrips(entries, sizes, house, this.#broken),
     ];
     for (const { breaks, ...complaint } of objections) {

@@ -4,7 +4,7 @@ import type { Manuscript, ReadNumber } from './manuscript.ts';
 import { readManuscript } from './read.ts';
 
 /** Marks that end emphasis or a link, behind which a comment may have to stand: `**7**`, `[7](#binding)`. */
-const CLOSING = /^(?:[*_~]+|\]\([^()\s]*\)|\]\[[^[\]]*\])+/;
+export const CLOSING = /^(?:[*_~]+|\]\([^()\s]*\)|\]\[[^[\]]*\])+/;
 
 /** Says nothing about figures, so that it can be tried at a place whatever will be said there. */
 const TRIED = '<!-- measure skip -->';

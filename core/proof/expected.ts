@@ -1,13 +1,13 @@
 /** The right value, written as the author writes, and the edits that put it there. */
 import type { House } from '../block/house.ts';
-import type { Figure, FigureRule, FigureValue } from '../figures/figure.ts';
+import type { Figure, FigureValue } from '../figures/figure.ts';
 import type { Edit, Range } from '../findings/finding.ts';
-import type { NumberText } from '../quantity/notation.ts';
-import { min, ONE, type Rational, rational, ZERO } from '../quantity/rational.ts';
-import { Real, roundNearest, roundUp } from '../quantity/real.ts';
-import { fromInches, isMetric, type LengthUnit } from '../quantity/units.ts';
+import { granularity, type NumberText } from '../quantity/notation.ts';
+import { ZERO } from '../quantity/rational.ts';
+import { fromInches } from '../quantity/units.ts';
 import { writeLike } from '../quantity/write.ts';
-import { CONVERTED, granularity, type Stated, unitOf } from './judge.ts';
+import { converted, isConverted } from './conversion.ts';
+import { type Stated, unitOf } from './judge.ts';
 
 /**
  * What should stand in place of a stated number; `undefined` when it cannot be written in the author's style.
@@ -24,23 +24,13 @@ export function expectedText(
 ): string | undefined {
   if (kind === 'count') return stated.unit ? undefined : writeLike(value.shown, stated.written, text, habits);
   const unit = unitOf(stated, kind, house);
-  const converted = isMetric(unit) !== (house.system === 'metric');
-  const right = converted ? convert(value, unit, rule, stated) : fromInches(value.shown, unit);
+  const style = { own: granularity(stated.written), value: stated.value };
+  const right = isConverted(unit, house)
+    ? converted({ need: value.need, rule, unit, style }, house)
+    : fromInches(value.shown, unit);
   const isLost = right.equals(ZERO) && !value.shown.equals(ZERO);
   return isLost ? undefined : writeLike(right, { ...stated.written, unit }, text, habits);
 }
-
-/** The value in a unit of the other system, at a step that this unit is measured in. */
-function convert(value: FigureValue, unit: LengthUnit, rule: FigureRule, stated: Stated): Rational {
-  const need = value.need.mul(Real.of(fromInches(ONE, unit)));
-  const own = granularity(stated.written);
-  const [usual] = CONVERTED[unit];
-  if (rule === 'exact') return roundNearest(need, min(usual, own));
-  return roundUp(need, min(unit === 'm' ? SOLD_BY : usual, own));
-}
-
-/** Fabric that is sold by the metre is bought to the next 5 cm (common practice). */
-const SOLD_BY = rational(1, 20);
 
 /**
  * The edits that change a number's text and nothing else.

@@ -1,10 +1,11 @@
 /** Whether a stated value agrees with a figure. */
 import type { House } from '../block/house.ts';
 import type { Figure, FigureKind, FigureRule, FigureValue } from '../figures/figure.ts';
-import type { NumberText } from '../quantity/notation.ts';
-import { min, type Rational, rational } from '../quantity/rational.ts';
+import { granularity, type NumberText } from '../quantity/notation.ts';
+import { min, type Rational } from '../quantity/rational.ts';
 import { Real, roundDown, roundNearest, roundUp } from '../quantity/real.ts';
-import { INCHES_PER, isMetric, type LengthUnit } from '../quantity/units.ts';
+import { INCHES_PER, type LengthUnit } from '../quantity/units.ts';
+import { conversions, isConverted } from './conversion.ts';
 
 /** A number as it stands, with what it measures. */
 export interface Stated {
@@ -50,7 +51,13 @@ function agrees(amount: Rational, stated: Stated, figure: Ruled, value: Judged, 
   if (figure.kind === 'count') return false;
   const safely = value.round === 'up' ? roundUp : roundDown;
   if (isWhole(amount, stated, figure, value, house)) return true;
-  return steps(stated, figure.kind, figure.rule, value, house).some(
+  const unit = unitOf(stated, figure.kind, house);
+  if (isConverted(unit, house)) {
+    const style = { own: granularity(stated.written), value: stated.value };
+    const right = conversions({ need: value.need, rule: figure.rule, unit, style }, safely, house);
+    return right.some((one) => one.equals(stated.value));
+  }
+  return steps(stated, unit, figure.rule, value, house).some(
     (step) => amount.equals(roundNearest(value.need, step)) || amount.equals(safely(value.need, step)),
   );
 }
@@ -73,50 +80,27 @@ function isWhole(amount: Rational, stated: Stated, figure: Ruled, value: Judged,
 }
 
 /**
- * The steps, in inches, to which a stated measure may have been rounded.
+ * The steps, in inches, to which a measure in the units of the house may have been rounded.
  *
  * A value that no ruler measures is right at the nearest ruler step or the next one in the safe direction, and at whatever finer
- * step the author writes (87.96"). A value on the ruler is right only as itself, unless it is stated in the other
- * system of units, or in two decimal places or more. A requirement is right from the exact need upwards.
+ * step the author writes (87.96"). A value on the ruler is right only as itself, unless it is stated in two decimal
+ * places or more. A requirement is right from the exact need upwards.
  */
 function steps(
-  stated: Stated,
-  kind: Exclude<FigureKind, 'count'>,
+  { written }: Stated,
+  unit: LengthUnit,
   rule: FigureRule,
   value: Judged,
   house: House,
 ): Rational[] {
-  const unit = unitOf(stated, kind, house);
-  const own = granularity(stated.written).mul(INCHES_PER[unit]);
-  if (isMetric(unit) !== (house.system === 'metric')) {
-    const usual = CONVERTED[unit].map((step) => step.mul(INCHES_PER[unit]));
-    return usual.some((step) => own.compare(step) < 0) ? [own, ...usual] : usual;
-  }
+  const own = granularity(written).mul(INCHES_PER[unit]);
   if (rule === 'exact' && !isOnRuler(value, house)) return [house['cut to'], min(own, house['cut to'])];
-  const { numeral } = stated.written.notation;
+  const { numeral } = written.notation;
   return numeral.form === 'decimal' && numeral.places >= 2 ? [own] : [];
 }
-
-/**
- * The steps, in its own unit and the finest first, to which a measure that is converted from the other system is
- * rounded (common practice).
- */
-export const CONVERTED: Readonly<Record<LengthUnit, readonly [Rational, ...Rational[]]>> = {
-  in: [rational(1, 8)],
-  ft: [rational(1, 96)],
-  yd: [rational(1, 8)],
-  mm: [rational(1), rational(5)],
-  cm: [rational(1, 2), rational(1)],
-  m: [rational(1, 100)],
-};
 
 function isOnRuler(value: Judged, house: House): boolean {
   const { exact } = value.need;
   if (!exact) return false;
   return house.system === 'inch' ? 16n % exact.d === 0n : 10n % exact.div(INCHES_PER.cm).d === 0n;
-}
-
-/** The smallest difference that the notation of a number can show: 1/8 for `2 3/8`, 1/100 for `2.37`, 1 for `2`. */
-export function granularity({ value, notation: { numeral } }: NumberText): Rational {
-  return numeral.form === 'decimal' ? rational(1, 10n ** BigInt(numeral.places)) : rational(1, value.d);
 }

@@ -8,6 +8,7 @@ import type { NumberText } from '../quantity/notation.ts';
 import { assess } from './assess.ts';
 import type { Earlier } from './earlier/earlier.ts';
 import { findGaps } from './gaps.ts';
+import { withPartners } from './partnerTies.ts';
 import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
@@ -38,9 +39,11 @@ export function proofread({ source, use, before = [] }: Document): Proof {
   const tags = tieTags(manuscript, pattern, ledger);
   // Without a block nobody has stated anything: what the house usually does contradicts no author.
   const readings = manuscript.fences.length > 0 ? tieReadings(manuscript, pattern, ledger) : NO_READINGS;
+  const tagTies = withPartners(tags.ties, manuscript, pattern.house);
+  const readTies = withPartners(readings.ties, manuscript, pattern.house);
   const staleness = new Staleness(before, manuscript, pattern, ledger);
   const { statements, findings: stated } = checkStatements(source, pattern, ledger, staleness);
-  const tied = new Set([...tags.ties.keys(), ...readings.ties.keys()].map(({ written }) => written));
+  const tied = new Set([...tagTies.keys(), ...readTies.keys()].map(({ written }) => written));
   const gaps = findGaps(manuscript);
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated, ...gaps];
   const accountOf = (number: ReadNumber, tie: Tie | undefined, rivals?: readonly Tie[]): Assessed => {
@@ -60,8 +63,8 @@ export function proofread({ source, use, before = [] }: Document): Proof {
     return { account: { number, kind, tie, expected, code: finding?.code, reason: undefined }, finding };
   };
   const tiedAccounts = manuscript.numbers.map((number): Account => {
-    const tag = tags.ties.get(number);
-    const today = accountOf(number, tag ?? readings.ties.get(number), readings.unclear.get(number));
+    const tag = tagTies.get(number);
+    const today = accountOf(number, tag ?? readTies.get(number), readings.unclear.get(number));
     // What was right as another figure before something changed states that figure still.
     const earlier = tag || today.account.kind === 'verified' ? undefined : staleness.tieOf(number);
     const before = earlier && accountOf(number, earlier);

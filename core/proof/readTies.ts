@@ -4,7 +4,7 @@ import type { Ledger } from '../figures/ledger.ts';
 import type { Manuscript, ReadNumber } from '../manuscript/manuscript.ts';
 import type { Candidate } from '../reading/candidates.ts';
 import { type ReadPhrase, readText } from '../reading/readPhrases.ts';
-import { Decision } from './decision.ts';
+import { Decision } from './decision/decision.ts';
 import type { Tie } from './proof.ts';
 import { tieSums } from './sums.ts';
 

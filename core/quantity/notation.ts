@@ -4,7 +4,7 @@
  * The notation keeps everything that a correction has to imitate, so that a fix reads as if the author had
  * written it.
  */
-import type { Rational } from './rational.ts';
+import { type Rational, rational } from './rational.ts';
 import type { LengthUnit } from './units.ts';
 
 export interface NumberText {
@@ -84,4 +84,9 @@ export interface FractionStyle {
   readonly kind: 'glyph' | 'slash' | 'raised' | 'words';
   /** The slash between the digits: `/`, U+2044 or U+2215; `/` for glyphs and words. */
   readonly slash: string;
+}
+
+/** The smallest difference that the notation of a number can show: 1/8 for `2 3/8`, 1/100 for `2.37`, 1 for `2`. */
+export function granularity({ value, notation: { numeral } }: NumberText): Rational {
+  return numeral.form === 'decimal' ? rational(1, 10n ** BigInt(numeral.places)) : rational(1, value.d);
 }

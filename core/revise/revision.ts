@@ -8,6 +8,11 @@ export interface Revision {
   readonly open: readonly (Range & { readonly message: string })[];
 }
 
+/** Why something cannot be done, in a sentence for its author. */
+export interface Refusal {
+  readonly refusal: string;
+}
+
 /** The edits that no other edit takes in, in the order of their places. */
 export function withoutOverlaps(edits: readonly Edit[]): Edit[] {
   const kept: Edit[] = [];

@@ -55,6 +55,19 @@ export function createProgram(finish: (status: number) => void): Command {
     });
 
   program
+    .command('units')
+    .description('Add to every length the same length in the other system of units, or take these away.')
+    .argument('<path>', 'a manuscript, or a folder with several')
+    .addOption(new Option('--add <system>', 'what to add').choices(['metric', 'inch']))
+    .option('--remove', 'take the equivalents away again', false)
+    .option('--dry-run', 'show what would change, and write nothing', false)
+    .addHelpText('after', UNITS_NOTES)
+    .action(async (path, options) => {
+      const { unitsCommand } = await import('./unitsCommand.ts');
+      finish(await unitsCommand(path, options));
+    });
+
+  program
     .command('import')
     .description('Turn a .docx, .html or .txt file into a manuscript in Markdown.')
     .argument('<file>', 'the file of a word processor, a web page or plain text')
@@ -149,6 +162,13 @@ could not run: then nothing was written.`;
 const DRAFT_STATUS = `
 What the manuscript leaves open, or tells in two ways, is told on standard error. The exit status is 0 when nothing is
 left open, 1 when something is, and 2 when the program could not run: then nothing was written.`;
+
+const UNITS_NOTES = `
+Lengths are rounded to the step that the house names under “convert to”, or else to half centimetres and eighths of
+an inch. Each place that is left to you is told with its reason.
+
+The exit status is 0 when every length has its equivalent, 1 when some are left to write, and 2 when nothing could be
+done: then nothing was written.`;
 
 const IMPORT_NOTES = `
 Tables and fractions are kept. A fraction that was damaged is mended where only one can be meant; every repair,

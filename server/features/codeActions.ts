@@ -1,4 +1,4 @@
-/** Quick fixes for single findings, `source.fixAll` for all that have one clear fix, and refactorings of the sizes. */
+/** Quick fixes for single findings, `source.fixAll` for all that have one clear fix, and refactorings of sizes and units. */
 import {
   type CodeAction,
   CodeActionKind,
@@ -20,6 +20,7 @@ import { isDiagnosticOf } from './diagnosing.ts';
 import { documentEdit } from './documentEdit.ts';
 import { draftAction, draftedDocument, editOf } from './draftAction.ts';
 import { sizeActions } from './sizeActions.ts';
+import { unitActions } from './unitActions.ts';
 
 export const FIX_ALL = `${CodeActionKind.SourceFixAll}.measureTwice`;
 
@@ -41,7 +42,11 @@ export const codeActions: Feature = {
     const refactorings = async (document: TextDocument, proof: Proof, params: CodeActionParams) => {
       if (!isAsked(params)) return [];
       const read = await documents.reader(document.uri);
-      return sizeActions(document, proof, document.offsetAt(params.range.start), read, client);
+      const offset = document.offsetAt(params.range.start);
+      return [
+        ...sizeActions(document, proof, offset, read, client),
+        ...unitActions(document, proof, offset, read, client),
+      ];
     };
     connection.onCodeAction((params, token) =>
       guarded(connection, 'Looking for fixes', null, async () => {

@@ -6,7 +6,7 @@ import type { Context, Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
 import { tell, tellFailure } from '../messages.ts';
 import { proofreadWorkspace } from '../workspace/proofreadWorkspace.ts';
-import { restateFile, restateWorkspace } from './restating.ts';
+import { restateFile, restateShared, restateWorkspace } from './restating.ts';
 
 export const commands: Feature = {
   capabilities: ({ room, signatures }) => ({
@@ -15,7 +15,7 @@ export const commands: Feature = {
         COMMANDS.proofreadFile,
         COMMANDS.restateFile,
         ...(signatures ? [COMMANDS.signOff] : []),
-        ...(room ? [COMMANDS.proofreadWorkspace, COMMANDS.restateWorkspace] : []),
+        ...(room ? [COMMANDS.proofreadWorkspace, COMMANDS.restateShared, COMMANDS.restateWorkspace] : []),
       ],
     },
   }),
@@ -25,6 +25,7 @@ export const commands: Feature = {
       guarded(connection, 'The command', null, async () => {
         if (command === COMMANDS.proofreadFile) return proofreadFile(args?.[0], context, token);
         if (command === COMMANDS.restateFile) return restateFile(args?.[0], context, token);
+        if (command === COMMANDS.restateShared && room) return restateShared(args?.[0], context, room, token);
         if (command === COMMANDS.restateWorkspace && room) return restateWorkspace(context, room, token);
         if (command === COMMANDS.proofreadWorkspace && room) return proofreadWorkspace(context, room, token);
         if (command === COMMANDS.signOff && signatures)

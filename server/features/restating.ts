@@ -1,4 +1,4 @@
-/** The commands that write all numbers anew: of one manuscript, of it and what it uses, or of the whole line. */
+/** The commands that write all numbers anew: of one manuscript, of all that share a house file with it, or of the whole line. */
 import type { CancellationToken, ChangeAnnotation, Connection } from 'vscode-languageserver';
 import { type Restated, restate } from '../../core/revise/restate.ts';
 import type { Context } from '../context.ts';
@@ -24,19 +24,49 @@ const ANNOTATIONS: Readonly<Record<Restated['trust'], ChangeAnnotation>> = {
   },
 };
 
+const NOT_OPEN = 'Open a manuscript first, then restate its numbers.';
+
 /** @param uri of an open manuscript */
 export async function restateFile(uri: unknown, context: Context, token: CancellationToken): Promise<null> {
   const { connection, documents } = context;
   if (typeof uri !== 'string' || !documents.get(uri)) {
-    tell(connection, 'Open a manuscript first, then restate its numbers.');
+    tell(connection, NOT_OPEN);
     return null;
   }
   const proofreading = await documents.proofreading(uri, token);
   return apply(proofreading ? [proofreading] : [], context);
 }
 
+/**
+ * An open manuscript, what it uses, and all that use it or the same files, also those that are not open.
+ *
+ * @param uri of the manuscript
+ */
+export async function restateShared(
+  uri: unknown,
+  context: Context,
+  room: WorkspaceRoom,
+  request: CancellationToken,
+): Promise<null> {
+  if (typeof uri !== 'string' || !context.documents.get(uri)) {
+    tell(context.connection, NOT_OPEN);
+    return null;
+  }
+  return restateMany(await room.workspace.sharing(uri), context, room, request);
+}
+
 /** All manuscripts of the workspace, also those that are not open. */
-export async function restateWorkspace(
+export function restateWorkspace(
+  context: Context,
+  room: WorkspaceRoom,
+  request: CancellationToken,
+): Promise<null> {
+  return restateMany(undefined, context, room, request);
+}
+
+/** @param uris canonical; `undefined` for all */
+async function restateMany(
+  uris: readonly string[] | undefined,
   context: Context,
   { workspace }: WorkspaceRoom,
   request: CancellationToken,
@@ -44,7 +74,7 @@ export async function restateWorkspace(
   const progress = await showProgress(context, 'Restating all numbers', request);
   const found: Proofreading[] = [];
   try {
-    for await (const { uri, place, total, result } of survey(workspace, progress.token)) {
+    for await (const { uri, place, total, result } of survey(workspace, progress.token, uris)) {
       progress.report(place, total);
       if ('failure' in result) logFailure(context.connection, `Proofreading ${uri}`, result.failure);
       else found.push(result);

@@ -17,6 +17,15 @@ export class Dependencies {
     this.#uses.delete(uri);
   }
 
+  /** A manuscript, what it uses, and all that use it or the same files, in a stable order. */
+  sharing(uri: string): string[] {
+    const files = new Set([uri, ...(this.#uses.get(uri) ?? [])]);
+    const others = [...this.#uses].flatMap(([dependent, uses]) =>
+      [...uses].some((used) => files.has(used)) ? [dependent] : [],
+    );
+    return [...new Set([...files, ...others])].sort();
+  }
+
   /**
    * The manuscripts that use a file, directly or by way of others, in a stable order.
    *

@@ -15,12 +15,16 @@ export interface Surveyed {
   readonly result: Proofreading | { readonly failure: unknown };
 }
 
-/** @throws ResponseError RequestCancelled when the client has lost interest */
+/**
+ * @param of canonical URIs; left out, all manuscripts
+ * @throws ResponseError RequestCancelled when the client has lost interest
+ */
 export async function* survey(
   workspace: Workspace,
   token: CancellationToken,
+  of?: readonly string[],
 ): AsyncGenerator<Surveyed, void> {
-  const uris = await workspace.list();
+  const uris = of ?? (await workspace.list());
   for (const [index, uri] of uris.entries()) {
     await turn(token);
     const result = await workspace.proofreading(uri, token).catch((failure: unknown) => ({ failure }));

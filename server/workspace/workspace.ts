@@ -31,6 +31,8 @@ export class Workspace {
   readonly #parts: Parts;
   readonly #didOutdate = new Emitter<Outdated>();
   #listed: Promise<readonly string[]> | undefined;
+  /** Settled when it is known who uses whom. */
+  #learned: Promise<void> = Promise.resolve();
   /** Of the files that were listed before. */
   #known: ReadonlySet<string> = new Set();
 
@@ -61,6 +63,14 @@ export class Workspace {
     return (await this.list()).includes(canonicalUri(uri));
   }
 
+  /** A manuscript of the workspace, what it uses, and all that use it or the same files. @throws as `list` does */
+  async sharing(uri: string): Promise<readonly string[]> {
+    const known = new Set(await this.list());
+    await this.#learned;
+    const file = canonicalUri(uri);
+    return this.#parts.dependencies.sharing(file).filter((one) => one === file || known.has(one));
+  }
+
   /**
    * As the manuscript stands now: in the editor if it is open there, or else on disk.
    *
@@ -73,8 +83,13 @@ export class Workspace {
   }
 
   /** Learns who uses whom, so that a change is felt in manuscripts that nobody has proofread yet. */
-  async start(): Promise<void> {
+  start(): Promise<void> {
     this.#parts.folders.start();
+    this.#learned = this.#learn();
+    return this.#learned;
+  }
+
+  async #learn(): Promise<void> {
     try {
       for (const uri of await this.list()) {
         await turn(CancellationToken.None);

@@ -33,6 +33,15 @@ const BAD: readonly [title: string, block: string, ...expected: [string, string,
     ],
   ],
   [
+    'a step for the other system of units that belongs to the same one',
+    'house: { convert to: 1/2" }',
+    [
+      'bad-value',
+      '1/2"',
+      'The house works in inches itself; write here the step for the other system, for example 0.5 cm.',
+    ],
+  ],
+  [
     'a word that is no choice is answered with the choices',
     'house: { join: mitred }',
     ['bad-value', 'mitred', 'Write diagonal or straight here, not “mitred”.'],

@@ -58,7 +58,7 @@ export function wordProof({ source }: { readonly source: string }): Proof {
     number: { text: 'loose', ranges: [{ start: index, end: index + 5 }] },
   }));
   return {
-    manuscript: { source, passages: [] },
+    manuscript: { source, passages: [], numbers: [] },
     pattern: { stated: source.includes('```measure'), pathAt: () => undefined, entries: {} },
     accounts: loose,
     findings,

@@ -39,8 +39,8 @@ const wall = [
   '',
 ].join('\n');
 
-async function line(capabilities: ClientCapabilities) {
-  const files = new MemoryFiles({ [HOUSE]: house('2 1/4"'), [WALL]: wall });
+async function line(capabilities: ClientCapabilities, others: Readonly<Record<string, string>> = {}) {
+  const files = new MemoryFiles({ [HOUSE]: house('2 1/4"'), [WALL]: wall, ...others });
   const client = startInProcess({ proofread, files });
   client.folders = ['file:///p'];
   const asked: ApplyWorkspaceEditParams[] = [];
@@ -93,6 +93,20 @@ describe('Restating all numbers', () => {
     expect(client.messages).toEqual(['3 numbers restated.']);
   });
 
+  it('of those that share a house file reaches them all, from any of them, and no other', async () => {
+    for (const open of [HOUSE, WALL]) {
+      const { client, asked, run } = await line(ANNOTATING, {
+        'file:///p/lap.md': wall,
+        'file:///p/other.md': wall.replace('use: house.md', 'house: { binding strip: 2 1/2" }'),
+      });
+      await client.open(open, open === HOUSE ? house('2 1/2"') : wall);
+      await run(COMMANDS.restateShared, open);
+
+      const changed = (asked[0]?.edit.documentChanges ?? []) as TextDocumentEdit[];
+      expect(changed.map(({ textDocument }) => textDocument.uri)).toEqual(['file:///p/lap.md', WALL]);
+    }
+  });
+
   it('of one manuscript restates what was wrong before only when the author confirms it', async () => {
     const { client, asked, run } = await line(ANNOTATING);
     await client.open(WALL, wall);
@@ -124,6 +138,7 @@ describe('Restating all numbers', () => {
   it('is told when there is nothing to restate, no manuscript, or no way to edit', async () => {
     const { client, asked, run } = await line(PULLING);
     await run(COMMANDS.restateFile, WALL);
+    await run(COMMANDS.restateShared, WALL);
     await client.open(HOUSE, house('2 1/4"'));
     await run(COMMANDS.restateFile, HOUSE);
     await client.open(WALL, wall);
@@ -131,6 +146,7 @@ describe('Restating all numbers', () => {
 
     expect(asked).toEqual([]);
     expect(client.messages).toEqual([
+      'Open a manuscript first, then restate its numbers.',
       'Open a manuscript first, then restate its numbers.',
       'No number needs to be restated.',
       'This editor lets no server change texts.',

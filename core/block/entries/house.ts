@@ -21,6 +21,11 @@ export const house = one(
       .describe('Cut width of binding strips, where “binding” does not say its own.'),
     overhang: lengthOrZero.optional().describe('Backing and batting beyond the top, on each side.'),
     'backing seam': length.optional().describe('Seam allowance where backing panels are joined.'),
+    'convert to': length
+      .optional()
+      .describe(
+        'The step to which a length is rounded when it is told in the other system of units as well: `0.5 cm` in a house that works in inches, `1/8"` in one that works in centimetres. Where it is left out, other usual roundings are right as well.',
+      ),
     'bias square by': choice('yield', 'area')
       .optional()
       .describe('Yield is what the tube really gives; area is the square-root rule of thumb.'),

@@ -1,11 +1,10 @@
 /** Binding strips, and the length that they make, against the edge of the finished quilt. */
 import { type Rational, rational } from '../../quantity/rational.ts';
-import { writeInches } from '../../quantity/show.ts';
 import { joinedLength } from '../../trade/joining.ts';
 import type { Contradiction } from './contradiction.ts';
 import { finishedQuilt, type Rectangle } from './quilt.ts';
 import type { Said, Text, Told } from './said.ts';
-import { isLenient } from './said.ts';
+import { isLenient, writeAs } from './said.ts';
 import { stripLength, usableWidth } from './widths.ts';
 
 const OTHER =
@@ -54,7 +53,7 @@ function tooFew(said: Said, quilt: Rectangle, fabric: Rational): Contradiction[]
   return [
     {
       code: 'not-enough',
-      message: `${capital(strips.text)} ${give} at most ${writeInches(joined)} when joined, and the quilt of ${quilt.text} is ${writeInches(edge)} around.`,
+      message: `${capital(strips.text)} ${give} at most ${writeAs(joined, quilt.sides[0])} when joined, and the quilt of ${quilt.text} is ${writeAs(edge, quilt.sides[0])} around.`,
       at: strips,
       against: quiltSays(quilt),
     },
@@ -77,7 +76,7 @@ function tooShort(said: Said, quilt: Rectangle): Contradiction[] {
   return [
     {
       code: 'not-enough',
-      message: `${length.text} of binding does not reach around the quilt of ${quilt.text}, which is ${writeInches(edge)} around.`,
+      message: `${length.text} of binding does not reach around the quilt of ${quilt.text}, which is ${writeAs(edge, quilt.sides[0])} around.`,
       at: length,
       against: quiltSays(quilt),
     },

@@ -1,9 +1,13 @@
-/** The length of a border against the top so far: the two edges that are sewn together must be equally long. */
-import { isInteger, type Rational, rational } from '../../quantity/rational.ts';
-import { writeInches } from '../../quantity/show.ts';
+/**
+ * The length of a border against the top so far: two edges that are sewn together must be equally long. Each ring of
+ * borders, sides and ends, makes the top larger for the next one.
+ */
+import { isInteger } from '../../quantity/rational.ts';
 import type { Contradiction } from './contradiction.ts';
 import { type Rectangle, rectangleOf } from './quilt.ts';
+import { againstTop, type Border, grown, grownBy, type Top } from './rings.ts';
 import { isLenient, type Said, type Text, type Told } from './said.ts';
+import { seamsFor } from './seams.ts';
 
 /** The top, or its centre, as it measures before the next border is on. */
 const MEASURES =
@@ -13,21 +17,50 @@ const OTHER = /\b(?:blocks?|units?|rows?|finish\w*|backing|batting|wadding|medal
 const UNEQUAL =
   /\b(?:mit(?:er|re)\w*|corners?|cornerstones?|posts?|pieced|partial|log[- ]cabin|longer|excess|extra|at least|about)\b/i;
 
-export function borders({ phrases }: Text): Contradiction[] {
+/** Wherever it is said, borders do not go on one behind the other. */
+const CORNERED =
+  /\b(?:mit(?:er|re)\w*|corner ?stones?|corner (?:squares?|blocks?|posts?|units?)|posts|partial seams?|log[- ]cabin)\b/i;
+/** Borders that are told of before those that lie further in. */
+const FURTHER_OUT = /^(?:outer|middle|second|third|final)$/;
+
+export function borders(text: Text): Contradiction[] {
   const found: Contradiction[] = [];
-  let top: Rectangle | undefined;
-  let before: Said | undefined;
-  for (const said of phrases) {
+  let top: Top | undefined;
+  let ring: Border[] = [];
+  const close = () => {
+    if (top) found.push(...againstTop(ring, top));
+    top = top && ring.length > 0 ? grown(top, ring) : top;
+    ring = [];
+  };
+  for (const said of text.phrases) {
     const measured = topOf(said);
-    if (measured) [top, before] = [measured, undefined];
-    else if (top) {
-      const length = borderLength(said);
-      if (!length || !isNextBorder(said, before)) continue;
-      found.push(...(before ? [] : compared(said, length, top)));
-      before = said;
+    if (measured) {
+      const before = found.length;
+      close();
+      if (top && found.length === before) found.push(...grownBy(top, measured));
+      top = startOf(measured, text);
+    } else if (top && /\bborders?\b/i.test(said.line.about)) {
+      const border = borderOf(said);
+      // What is not cut to the length of an edge leaves open how large the top is behind it.
+      const isEarly =
+        border?.name !== undefined && FURTHER_OUT.test(border.name) && ring.length + top.added.length === 0;
+      if ((!border && isUnequal(said)) || (isEarly && /\b(?:inner|first)\b/i.test(text.words))) {
+        close();
+        top = undefined;
+      } else if (border) {
+        if (!isSameRing(border, ring)) close();
+        ring.push(border);
+      }
     }
   }
+  close();
   return found;
+}
+
+function startOf(measured: Rectangle, text: Text): Top {
+  const [across, down] = measured.sides;
+  const seams = CORNERED.test(text.words) ? undefined : seamsFor(text, across).both;
+  return { measured, seams, across: across.value, down: down.value, before: [], added: [] };
 }
 
 /** The size of the top, if the phrase tells it with the seam allowance still on. */
@@ -39,20 +72,43 @@ export function topOf(said: Said): Rectangle | undefined {
   return rectangleOf(said);
 }
 
-/** Only the first border behind the measure has the length of an edge; the others depend on its width. */
-function isNextBorder({ line }: Said, before: Said | undefined): boolean {
-  return before === undefined && /\bborders?\b/i.test(line.about);
+const SIDES = /\b(?:sides?|left and right)\b/i;
+const ENDS = /\b(?:top and bottom|top|bottom|ends?)\b/i;
+const RING = /\b(inner|outer|middle|first|second|third|final)(?= (?:[\p{L}’'-]+ )?borders?\b)/iu;
+
+function isUnequal({ size, sentence }: Said): boolean {
+  return size.length > 0 && (UNEQUAL.test(sentence) || isLenient(sentence));
 }
 
-const SIDES = /\b(?:sides?|left and right|long)\b/i;
-const ENDS = /\b(?:top and bottom|top|bottom|ends?)\b/i;
+function isSameRing({ where, name, width }: Border, ring: readonly Border[]): boolean {
+  return ring.every(
+    (other) =>
+      other.where !== where &&
+      (name === undefined || other.name === undefined || other.name === name) &&
+      (!width || !other.width || width.value.equals(other.width.value)),
+  );
+}
+
+/** A border that is cut to the length of an edge. */
+function borderOf(said: Said): Border | undefined {
+  const length = borderLength(said);
+  if (!length) return undefined;
+  const { own, size, line } = said;
+  const [isSide, isEnd] = [SIDES.test(own), ENDS.test(own)];
+  return {
+    length,
+    width: size.length > 1 ? size[0] : undefined,
+    where: isSide === isEnd ? 'either' : isSide ? 'sides' : 'ends',
+    name: (RING.exec(own) ?? RING.exec(line.about))?.[1]?.toLowerCase(),
+  };
+}
 
 function borderLength({ size, own, line, sentence, phrase }: Said): Told | undefined {
   if (UNEQUAL.test(sentence) || isLenient(sentence) || !/\bborders?\b|\bstrips?\b/i.test(own))
     return undefined;
   if (
     !/\b(?:cut|trim)\b/i.test(sentence) ||
-    (!SIDES.test(own) && !ENDS.test(own)) ||
+    (!SIDES.test(own) && !ENDS.test(own) && !/\blong\b/i.test(own)) ||
     /\bWOF\b|width of/i.test(own)
   )
     return undefined;
@@ -65,30 +121,4 @@ function borderLength({ size, own, line, sentence, phrase }: Said): Told | undef
   return first && /^["”″]?\s*(?:-?long\b|in length|lengths?\b)/i.test(line.text.slice(phrase.core.end))
     ? first
     : undefined;
-}
-
-function compared({ own }: Said, length: Told, top: Rectangle): Contradiction[] {
-  const edges = top.sides.map(({ value }) => value);
-  if (edges.some((edge) => edge.equals(length.value)) || !isLikely(length.value, edges)) return [];
-  if (length.number.unit !== top.sides[0].number.unit) return [];
-  const isSide = SIDES.test(own) && !ENDS.test(own);
-  const right = isSide ? top.sides[1] : nearest(length.value, top.sides);
-  const where = top.sides[0] === top.sides[1] ? 'edges' : isSide ? 'sides' : 'nearest edges';
-  return [
-    {
-      code: 'sizes-disagree',
-      message: `The border is cut ${length.text} long, but the ${where} of the top that it is sewn to are ${writeInches(right.value)}: the top measures ${top.text}.`,
-      at: length,
-      against: [{ told: right, says: `The top measures ${top.text} here.` }],
-    },
-  ];
-}
-
-/** Whether it may be meant for an edge at all: within four inches of one. */
-function isLikely(length: Rational, edges: readonly Rational[]): boolean {
-  return edges.some((edge) => length.sub(edge).abs().compare(rational(4)) <= 0);
-}
-
-function nearest(length: Rational, [a, b]: readonly [Told, Told]): Told {
-  return length.sub(a.value).abs().compare(length.sub(b.value).abs()) < 0 ? a : b;
 }

@@ -1,90 +1,85 @@
-/** One length in both units: the second must be a rounding of the first. */
+/** One length in both units: the one that is converted must be a rounding of the other. */
+import type { House } from '../../block/house.ts';
+import type { Passage, ReadNumber } from '../../manuscript/manuscript.ts';
+import { granularity } from '../../quantity/notation.ts';
 import { type Rational, rational } from '../../quantity/rational.ts';
+import { Real } from '../../quantity/real.ts';
 import { writeInches, writeMetric, writeYards } from '../../quantity/show.ts';
-import { fromInches, INCHES_PER, isMetric, type LengthUnit } from '../../quantity/units.ts';
+import { fromInches, isMetric, type LengthUnit } from '../../quantity/units.ts';
+import { writeLike } from '../../quantity/write.ts';
+import { agree, agreeRoughly, converted, isConverted, isHeld } from '../conversion.ts';
+import { unitPairs } from '../unitPairs.ts';
 import type { Contradiction } from './contradiction.ts';
-import { isPlain, type SaidLine, type Text, type Told, tellLength } from './said.ts';
+import { isPlain, type Text, type Told, tellLength } from './said.ts';
 
 /** Precuts differ by country, and the width of fabric is told as it is sold: no conversion of each other. */
-const OTHER = /\b(?:fat|quarters?|eighths?|F\.?Q\.?s?|F8s?|charms?|pre-?cuts?|packs?|wide|width|WOF)\b/i;
-
-export function dualUnits({ lines }: Text): Contradiction[] {
-  return lines.flatMap((line) =>
-    pairsOf(line).flatMap(([first, second, near]) => (OTHER.test(near) ? [] : compared(first, second))),
-  );
-}
-
-type Pair = readonly [first: Told, second: Told, near: string];
+export const PRECUT = /\b(?:fat|quarters?|eighths?|F\.?Q\.?s?|F8s?|charms?|pre-?cuts?|packs?)\b/i;
+const WIDTH = /\b(?:wide|width|WOF)\b/i;
+/** No fabric is sold narrower, and hardly a piece is cut wider (own choice). */
+const NARROWEST_FABRIC = rational(30);
 
 /** How many characters around a number say what it is. */
 const NEAR = 24;
 
-const BY = /^\s*(?:[x×X]|by)\s*$/;
-const CLOSED = /^\s*(?:wide|long|square|each)?\s*\)/;
-
-/** Numbers that stand for each other: 12½in (32cm), 70cm or ¾ yard, both sides of 12in x 18in (30cm x 46cm). */
-function pairsOf({ line: { spots }, text }: SaidLine): Pair[] {
-  const pairs: Pair[] = [];
-  const gap = (a: number) => text.slice(spots[a]?.end, spots[a + 1]?.start);
-  const add = (first: number, second: number) => {
-    const [one, other] = [spots[first], spots[second]];
-    const [a, b] = [one && tellLength(one.number), other && tellLength(other.number)];
-    if (!one || !other || !a || !b || !isMixed(a, b) || !isPlain(a.number) || !isPlain(b.number)) return;
-    pairs.push([a, b, text.slice(Math.max(0, one.start - NEAR), other.end + NEAR)]);
-  };
-  for (const at of spots.keys()) {
-    if (!/^\s*(?:\(|\/|or|=)\s*$/.test(gap(at))) continue;
-    const isSize = at > 0 && BY.test(gap(at - 1)) && BY.test(gap(at + 1)) && at + 2 < spots.length;
-    const behind = text.slice(spots[at + (isSize ? 2 : 1)]?.end);
-    if (gap(at).includes('(') && !CLOSED.test(behind)) continue;
-    if (isSize) {
-      add(at - 1, at + 1);
-      add(at, at + 2);
-    } else if (!BY.test(gap(at - 1)) || at === 0) add(at, at + 1);
-  }
-  return pairs;
+export function dualUnits({ manuscript, house }: Text): Contradiction[] {
+  return manuscript.passages.flatMap((passage) =>
+    unitPairs(passage).flatMap(({ first, second }) => {
+      const near = surroundings(passage, first[0], second.at(-1) ?? second[0]);
+      if (PRECUT.test(near)) return [];
+      const isWidth = WIDTH.test(near);
+      return first.flatMap((one, index) => {
+        const [a, b] = [toldPlainly(one), toldPlainly(second[index])];
+        if (!a || !b || (isWidth && a.value.compare(NARROWEST_FABRIC) >= 0)) return [];
+        return compared(a, b, house);
+      });
+    }),
+  );
 }
 
-function isMixed(a: Told, b: Told): boolean {
-  const [one, other] = [a.number.unit, b.number.unit];
-  return one !== undefined && other !== undefined && isMetric(one) !== isMetric(other);
+function surroundings({ text, context: { cell } }: Passage, first: ReadNumber, last: ReadNumber): string {
+  const near = text.slice(Math.max(0, first.written.start - NEAR), last.written.end + NEAR);
+  return [near, cell?.rowHeader, cell?.columnHeader].join(' ');
 }
 
-function compared(first: Told, second: Told): Contradiction[] {
+function toldPlainly(number: ReadNumber | undefined): Told | undefined {
+  return number && isPlain(number) ? tellLength(number) : undefined;
+}
+
+function compared(first: Told, second: Told, house: House): Contradiction[] {
   const [a, b] = [first.number.unit, second.number.unit];
-  if (!a || !b || agree(first, second)) return [];
+  if (!a || !b) return [];
+  const [stated, told] = isConverted(b, house) ? [first, second] : [second, first];
+  if (agree(stated.number, told.number, house)) return [];
+  const at = isHeld(house) ? told : second;
+  const [other, unit] = at === second ? [first, b] : [second, a];
   const why = agreesWhenSwapped(first, second, a, b)
     ? 'with the two units exchanged they would agree'
     : 'both stand for one length';
   return [
     {
       code: 'units-disagree',
-      message: `${first.text} is ${shownIn(first.value, b)}, not ${second.text}; ${why}.`,
-      at: second,
-      against: [{ told: first, says: `The same length is ${first.text} here.` }],
+      message: `${other.text} is ${shownIn(other.value, unit)}, not ${at.text}; ${why}.`,
+      at,
+      expected: isHeld(house) ? restated(at.number, other, house) : undefined,
+      against: [{ told: other, says: `The same length is ${other.text} here.` }],
     },
   ];
 }
 
-/**
- * The shop sells in steps: fabric may differ by an eighth of a yard (4½ in) and a little more for a long piece. Other
- * lengths are converted to the nearest half or whole centimetre (common practice), and long ones more coarsely.
- */
-function agree(first: Told, second: Told): boolean {
-  const isFabric = [first, second].some(({ number: { unit } }) => unit === 'yd' || unit === 'm');
-  const least = isFabric ? rational(19, 4) : INCHES_PER.cm.mul(3n, 4n);
-  const share = isFabric ? rational(6, 100) : rational(3, 100);
-  const difference = first.value.sub(second.value).abs();
-  const room = first.value.mul(share);
-  return difference.compare(isFabric ? least.add(room) : room.compare(least) > 0 ? room : least) <= 0;
+/** The other number in the unit of this one, written as this one is. */
+function restated(
+  { written, unit, value, passage }: ReadNumber,
+  other: Told,
+  house: House,
+): string | undefined {
+  if (!unit) return undefined;
+  const style = { own: granularity(written), value };
+  const right = converted({ need: Real.of(other.value), rule: 'exact', unit, style }, house);
+  return writeLike(right, { ...written, unit }, passage.text);
 }
 
 function agreesWhenSwapped(first: Told, second: Told, a: LengthUnit, b: LengthUnit): boolean {
-  const swap = (told: Told, unit: LengthUnit): Told => ({
-    ...told,
-    value: told.number.value.mul(INCHES_PER[unit]),
-  });
-  return agree(swap(first, b), swap(second, a));
+  return agreeRoughly({ ...first.number, unit: b }, { ...second.number, unit: a });
 }
 
 function shownIn(inches: Rational, unit: LengthUnit): string {

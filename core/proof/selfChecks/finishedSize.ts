@@ -1,24 +1,15 @@
 /** Unfinished is finished and two seam allowances: for the same block or unit, and for a strip that is sewn in. */
-import { type Rational, rational } from '../../quantity/rational.ts';
-import { writeInches } from '../../quantity/show.ts';
+import { rational } from '../../quantity/rational.ts';
 import { finishedBlocks, hasSeveralBlocks } from './blocks.ts';
 import type { Contradiction } from './contradiction.ts';
-import { isLenient, type Said, type SaidLine, type Text, type Told } from './said.ts';
+import { isLenient, type Said, type SaidLine, type Text, type Told, writeAs } from './said.ts';
+import { isMetricLength, type Seams, seamsFor } from './seams.ts';
 
 type State = 'finished' | 'unfinished' | 'cut';
 
 export function finishedSize(text: Text): Contradiction[] {
-  const seams = seamsOf(text);
-  const beside = text.lines.flatMap((line) => inLine(line, seams));
-  return beside.length > 0 ? beside : ofTheBlock(text, seams);
-}
-
-/** Every seam allowance that the text states, and ¼". */
-function seamsOf({ phrases }: Text): Rational[] {
-  const stated = phrases.flatMap(({ size, sentence, count }) =>
-    !count && size.length === 1 && /\bseam/i.test(sentence) ? (size[0]?.value ?? []) : [],
-  );
-  return [rational(1, 4), ...stated.filter((value) => value.compare(rational(3, 4)) <= 0)];
+  const beside = text.lines.flatMap((line) => inLine(line, text));
+  return beside.length > 0 ? beside : ofTheBlock(text);
 }
 
 const UNFINISHED =
@@ -56,7 +47,7 @@ function lastOf(text: string, words: readonly (readonly [State, RegExp])[]): Sta
   return found;
 }
 
-function inLine(line: SaidLine, seams: readonly Rational[]): Contradiction[] {
+function inLine(line: SaidLine, text: Text): Contradiction[] {
   const sizes = line.phrases.filter(({ size }) => size.length > 0 && isLength(size));
   return sizes.flatMap((one, index) => {
     const other = sizes[index + 1];
@@ -64,7 +55,7 @@ function inLine(line: SaidLine, seams: readonly Rational[]): Contradiction[] {
     if (!other || !a || !b || a === b || (!line.line.isRow && !isOneThing(one, other))) return [];
     const [raw, finished, state] = b === 'finished' ? [one, other, a] : [other, one, b];
     if (state === 'finished' || (a !== 'finished' && b !== 'finished')) return [];
-    return compared(raw, finished, seams, state);
+    return compared(raw, finished, text, state);
   });
 }
 
@@ -82,7 +73,14 @@ function isOneThing(one: Said, other: Said): boolean {
   );
 }
 
-function compared(raw: Said, finished: Said, seams: readonly Rational[], state: State): Contradiction[] {
+/** Two seam allowances as most sew them, in inches. */
+const HALF = rational(1, 2);
+/** Less than any two seams are. */
+const FEW = rational(1, 3);
+/** What differs by more is the size of two things. */
+const FAR = rational(3, 2);
+
+function compared(raw: Said, finished: Said, text: Text, state: State): Contradiction[] {
   if (isLenient(raw.sentence) && state === 'cut') return [];
   const [a, b] = [raw.size, finished.size];
   const [from, to] = [a[0], b[0]];
@@ -90,31 +88,33 @@ function compared(raw: Said, finished: Said, seams: readonly Rational[], state: 
   if (!from || !to || from.number.unit !== to.number.unit) return [];
   if (a.length !== b.length && (state !== 'cut' || b.length > 1)) return [];
   const pairs = b.map((side, index) => [a[index], side] as const);
-  const bad = pairs.find(
-    ([cut, side]) => cut && !seams.some((seam) => cut.value.sub(side.value).equals(seam.mul(2n))),
-  );
+  const seams = seamsFor(text, to);
+  const bad = pairs.find(([cut, side]) => cut && !seams.fit(cut.value.sub(side.value)));
   const [cut, side] = bad ?? [];
   if (!cut || !side) return [];
   const more = cut.value.sub(side.value);
   // Cut larger, to be trimmed down later, is no mistake; nor is what is not the size of one thing.
-  if (state === 'cut' && more.compare(rational(1, 2)) > 0) return [];
-  if (more.abs().compare(rational(3, 2)) > 0 || side.number.unit !== 'in') return [];
-  return [contradiction(cut, side, state)];
+  if (state === 'cut' && more.compare(isMetricLength(side) ? (seams.both ?? FEW) : HALF) > 0) return [];
+  if (more.abs().compare(FAR) > 0) return [];
+  // Where nobody says how wide a seam is, only what leaves no room for one is wrong.
+  if (isMetricLength(side) && !seams.both && more.compare(FEW) > 0) return [];
+  return [contradiction(cut, side, state, seams)];
 }
 
-function contradiction(raw: Told, finished: Told, state: State): Contradiction {
-  const right = writeInches(finished.value.add(rational(1, 2)));
+function contradiction(raw: Told, finished: Told, state: State, { both, words }: Seams): Contradiction {
   const word = state === 'cut' ? 'cut' : 'unfinished';
+  const more = isMetricLength(finished) ? both : HALF;
+  const right = more ? writeAs(finished.value.add(more), finished) : 'larger';
   return {
     code: 'sizes-disagree',
-    message: `What finishes at ${finished.text} is ${right} ${word} with two seam allowances of ¼", not ${raw.text}.`,
+    message: `What finishes at ${finished.text} is ${right} ${word} with ${words}, not ${raw.text}.`,
     at: raw,
     against: [{ told: finished, says: `The finished size is ${finished.text} here.` }],
   };
 }
 
 /** The one block of the quilt, whose sizes stand in different places. */
-function ofTheBlock(text: Text, seams: readonly Rational[]): Contradiction[] {
+function ofTheBlock(text: Text): Contradiction[] {
   if (
     hasSeveralBlocks(text) ||
     /\b(?:trim|square) (?:it |them |each |the )*(?:blocks? )?(?:down|up)\b/i.test(text.words)
@@ -132,7 +132,7 @@ function ofTheBlock(text: Text, seams: readonly Rational[]): Contradiction[] {
   );
   const [one, other] = [onlyOf(raw), onlyOf(finished)];
   if (!one || !other) return [];
-  const found = compared(one, other, seams, 'unfinished');
+  const found = compared(one, other, text, 'unfinished');
   const [each] = found;
   // What differs by more than an inch is hardly the same block.
   return each &&

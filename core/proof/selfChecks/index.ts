@@ -1,28 +1,30 @@
 /**
  * The manuscript against itself, without any measure block: numbers that contradict each other by the trade's
  * arithmetic. A check speaks only where the words leave no doubt that both numbers are about the same thing; it
- * names both, and offers no fix, for which of the two is wrong only the author knows.
+ * names both. Which of the two is wrong only the author knows, so it offers a fix only where the house says which one
+ * follows from the other.
  */
 import type { Pattern } from '../../block/pattern.ts';
 import type { Finding } from '../../findings/finding.ts';
 import type { Manuscript, ReadNumber } from '../../manuscript/manuscript.ts';
 import { readAmounts } from '../../reading/amount.ts';
-import { readLines } from '../../reading/line.ts';
+import { type Line, readLines } from '../../reading/line.ts';
 import { readPhrases } from '../../reading/phrase.ts';
 import { sizeNames } from '../../reading/sizeNames.ts';
 import { binding } from './binding.ts';
 import { borders } from './borders.ts';
-import { type Contradiction, findingOf, numbersOf } from './contradiction.ts';
+import { type Contradiction, findingOf, isOfOneSize, numbersOf, saidOfSize } from './contradiction.ts';
 import { dualUnits } from './dualUnits.ts';
 import { finishedSize } from './finishedSize.ts';
+import { labels } from './labels.ts';
 import { layers } from './layers.ts';
 import { madeUsed } from './madeUsed.ts';
 import { materials } from './materials.ts';
 import { quiltSize } from './quiltSize.ts';
 import { rows } from './rows.ts';
-import { type SaidLine, saidLine, type Text } from './said.ts';
+import { type OneSize, saidLine, type Text } from './said.ts';
 import { samePiece } from './samePiece.ts';
-import { hasSeveralSizes } from './severalSizes.ts';
+import { sizesOf } from './severalSizes.ts';
 import { strips } from './strips.ts';
 import { triangles } from './triangles.ts';
 import { wordsAndDigits } from './wordsAndDigits.ts';
@@ -47,6 +49,7 @@ const CHECKS: readonly Check[] = [
   { find: materials },
   { find: madeUsed },
   { find: samePiece },
+  { find: labels },
 ];
 
 /**
@@ -60,30 +63,56 @@ export function selfChecks(
   isOpen: (number: ReadNumber) => boolean,
   isRight: (number: ReadNumber) => boolean,
 ): Map<ReadNumber, Finding> {
-  const text = textOf(manuscript, pattern);
-  const checks = hasSeveralSizes(text, pattern) ? CHECKS.filter(({ isLocal }) => isLocal) : CHECKS;
   const found = new Map<ReadNumber, Finding>();
   const involved = new Set<ReadNumber>();
-  for (const { find } of checks)
-    for (const each of find(text)) {
-      const [at, ...against] = numbersOf(each);
-      if (!at || !isOpen(at) || !against.every((number) => isOpen(number) || isRight(number))) continue;
-      // What one mistake explains is said once.
-      if ([at, ...against].some((number) => found.has(number)) || involved.has(at)) continue;
-      found.set(at, findingOf(each));
-      for (const number of against) involved.add(number);
-    }
+  for (const each of contradictions(manuscript, pattern)) {
+    const [at, ...against] = numbersOf(each);
+    if (!at || !isOpen(at) || !against.every((number) => isOpen(number) || isRight(number))) continue;
+    // What one mistake explains is said once.
+    if ([at, ...against].some((number) => found.has(number)) || involved.has(at)) continue;
+    found.set(at, findingOf(each, manuscript.source));
+    for (const number of against) involved.add(number);
+  }
   return found;
 }
 
-function textOf(manuscript: Manuscript, pattern: Pattern): Text {
+function contradictions(manuscript: Manuscript, pattern: Pattern): Contradiction[] {
+  const lines = readLines(manuscript);
+  const sizes = sizesOf(lines, pattern);
+  const own = textOf(manuscript, lines, pattern);
+  const isOne = sizes?.length === 0;
+  const beside = CHECKS.filter(({ isLocal }) => isOne || isLocal).flatMap(({ find }) => find(own));
+  return [
+    ...beside,
+    ...(sizes ?? []).flatMap((size) => ofSize(size, sizes ?? [], manuscript, lines, pattern)),
+  ];
+}
+
+/** What the numbers for one of several sizes contradict, element by element of their lists and tables. */
+function ofSize(
+  name: string,
+  names: readonly string[],
+  manuscript: Manuscript,
+  lines: readonly Line[],
+  pattern: Pattern,
+): Contradiction[] {
+  const sized = { ...pattern, sizes: names.map((name, index) => ({ name, index })) };
+  const text = textOf(manuscript, lines, sized, { name, in: sizeNames(sized).in });
+  return CHECKS.filter(({ isLocal }) => !isLocal)
+    .flatMap(({ find }) => find(text))
+    .filter(isOfOneSize)
+    .map((each) => saidOfSize(each, name));
+}
+
+function textOf(manuscript: Manuscript, from: readonly Line[], pattern: Pattern, size?: OneSize): Text {
   const sizes = sizeNames(pattern);
-  const lines: SaidLine[] = readLines(manuscript).map((line) => {
+  const lines = from.map((line) => {
     const amounts = readAmounts(line, pattern, sizes);
-    return saidLine(line, amounts, readPhrases(line, amounts));
+    return saidLine(line, amounts, readPhrases(line, amounts), size);
   });
   return {
     manuscript,
+    house: pattern.house,
     lines,
     phrases: lines.flatMap(({ phrases }) => phrases),
     words: lines.map(({ text }) => text).join('\n'),

@@ -1,11 +1,11 @@
 /** Backing and batting against the finished size of the quilt that they must reach beyond. */
 import { type Rational, rational, ZERO } from '../../quantity/rational.ts';
 import { Real } from '../../quantity/real.ts';
-import { writeInches } from '../../quantity/show.ts';
 import { backing as planBacking } from '../../trade/backing.ts';
 import type { Contradiction } from './contradiction.ts';
 import { finishedQuilt, type Rectangle, rectangleOf } from './quilt.ts';
-import type { Said, Text, Told } from './said.ts';
+import { type Said, type Text, type Told, writeAs } from './said.ts';
+import { isMetricLength } from './seams.ts';
 import { usableWidth } from './widths.ts';
 
 const LAYER = /\b(backing|batting|wadding|back(?= (?:should|must|wants|measures)))\b/i;
@@ -73,7 +73,7 @@ function tooSmall(
   const at = isShort === a.value.compare(b.value) >= 0 || a === b ? a : b;
   const [is, need] = isShort ? [at.text, quilt.long] : [at.text, quilt.short];
   const message = overhang
-    ? `The quilt is ${quilt.text}; with ${overhang.text} more on every side the ${layer} must reach ${writeInches(need.add(more))}, not ${is}.`
+    ? `The quilt is ${quilt.text}; with ${overhang.text} more on every side the ${layer} must reach ${writeAs(need.add(more), at)}, not ${is}.`
     : `The ${layer} of ${size.text} is smaller than the quilt, which is ${quilt.text}.`;
   return [
     {
@@ -115,10 +115,11 @@ function yardage(text: Text, said: Said, layer: string, quilt: Rectangle): Contr
   // Lengths may be pieced from parts, so that only less than the area is beyond doubt.
   const area = quilt.short.mul(quilt.long).div(usableWidth(text));
   if (!need || yards.value.compare(area) >= 0) return [];
+  const length = isMetricLength(yards) ? '' : `${writeAs(yards.value, quilt.sides[0])} of fabric, `;
   return [
     {
       code: 'not-enough',
-      message: `${yards.text} of backing is ${writeInches(yards.value)} of fabric, too little for a quilt of ${quilt.text}, which takes at least ${writeInches(need)}.`,
+      message: `${yards.text} of backing is ${length}too little for a quilt of ${quilt.text}, which takes at least ${writeAs(need, quilt.sides[0])}.`,
       at: yards,
       against: quiltSays(quilt),
     },

@@ -1,12 +1,13 @@
 /** The centre of a quilt, and the quilt, against its rows of blocks and its borders, where all of them are told. */
 import { isInteger, max, min, type Rational, rational, ZERO } from '../../quantity/rational.ts';
-import { writeInches } from '../../quantity/show.ts';
+import { INCHES_PER } from '../../quantity/units.ts';
 import { finishedBlock, hasSeveralBlocks } from './blocks.ts';
 import { topOf } from './borders.ts';
 import type { Contradiction } from './contradiction.ts';
 import { finishedQuilt, type Rectangle } from './quilt.ts';
 import { gridsOf, isWhole } from './rows.ts';
-import type { Text, Told } from './said.ts';
+import { type Text, type Told, writeAs } from './said.ts';
+import { isMetricLength, seamsFor } from './seams.ts';
 
 /** Whatever else may lie between blocks or around them. */
 const ELSE =
@@ -16,7 +17,7 @@ export function quiltSize(text: Text): Contradiction[] {
   const [grid, ...more] = gridsOf(text);
   const block = finishedBlock(text);
   if (!grid || more.length > 0 || !isWhole(text, grid)) return [];
-  if (!block || ELSE.test(text.words) || hasSeveralBlocks(text) || block.number.unit !== 'in') return [];
+  if (!block || ELSE.test(text.words) || hasSeveralBlocks(text)) return [];
   const inner = [grid.perRow, grid.rows].map(({ value }) => value.mul(block.value)) as [Rational, Rational];
   const working = `${grid.rows.text} rows of ${grid.perRow.text} blocks of ${block.text}`;
   const says = [
@@ -25,13 +26,36 @@ export function quiltSize(text: Text): Contradiction[] {
     { told: block, says: `The block finishes at ${block.text} here.` },
   ];
   const centre = centreOf(text);
-  if (centre)
-    return compared(centre, inner, rational(1, 2), ZERO, `${working}, seam allowance included, are`, says);
-  const border = bordersOf(text);
+  const seams = seamsFor(text, block);
+  const both = isMetricLength(block) ? seams.both : HALF;
+  const [exact, edge] = isMetricLength(block) ? [ROUNDING, METRIC_EDGE] : [ZERO, HALF];
+  if (centre) {
+    const unfinished = both && grown(inner, both);
+    const included = `${working}, seam allowance included, are`;
+    return unfinished ? compared(centre, unfinished, exact, block, included, says) : [];
+  }
+  const border = bordersOf(text, block, both);
   const quilt = finishedQuilt(text);
   if (!quilt || !border) return [];
-  const outer = inner.map((side) => side.add(border.width.mul(2n))) as [Rational, Rational];
-  return compared(quilt, outer, ZERO, rational(1, 2), `${working}${border.words} make`, says);
+  return compared(
+    quilt,
+    grown(inner, border.width.mul(2n)),
+    edge,
+    block,
+    `${working}${border.words} make`,
+    says,
+  );
+}
+
+/** Two seam allowances, in inches. */
+const HALF = rational(1, 2);
+/** The quilt may be measured with its outer seam allowances: with two of 1 cm at most. */
+const METRIC_EDGE = INCHES_PER.mm.mul(22n);
+/** Half a centimetre over the whole quilt. */
+const ROUNDING = INCHES_PER.mm.mul(5n);
+
+function grown([a, b]: readonly [Rational, Rational], more: Rational): [Rational, Rational] {
+  return [a.add(more), b.add(more)];
 }
 
 /** The first measure of the centre, or of the top where there are no borders. */
@@ -46,7 +70,11 @@ function centreOf(text: Text): Rectangle | undefined {
 }
 
 /** All borders together on one side, finished; `undefined` when one of them is not told plainly. */
-function bordersOf(text: Text): { readonly width: Rational; readonly words: string } | undefined {
+function bordersOf(
+  text: Text,
+  block: Told,
+  seams: Rational | undefined,
+): { readonly width: Rational; readonly words: string } | undefined {
   if (!/\bborders?\b/i.test(text.words)) return { width: ZERO, words: '' };
   const named = new Set(
     [...text.words.matchAll(/\b(inner|outer|middle|first|second|third|final)(?= borders?\b)/gi)].map(
@@ -66,35 +94,35 @@ function bordersOf(text: Text): { readonly width: Rational; readonly words: stri
   }
   const names = named.size > 0 ? [...named] : [''];
   const told = names.flatMap((name) => widths.get(name) ?? []);
-  if (told.length < names.length || widths.size !== names.length) return undefined;
-  const width = told.reduce((sum, { value }) => sum.add(value.sub(rational(1, 2))), ZERO);
+  if (!seams || told.length < names.length || widths.size !== names.length) return undefined;
+  const finished = told.map(({ value }) => value.sub(seams));
+  const width = finished.reduce((sum, value) => sum.add(value), ZERO);
   return {
     width,
-    words: ` with borders of ${told.map(({ value }) => writeInches(value.sub(rational(1, 2)))).join(' and ')}`,
+    words: ` with borders of ${finished.map((value) => writeAs(value, block)).join(' and ')}`,
   };
 }
 
 function compared(
   told: Rectangle,
-  finished: readonly [Rational, Rational],
-  seams: Rational,
+  [a, b]: readonly [Rational, Rational],
   tolerance: Rational,
+  block: Told,
   working: string,
   says: Contradiction['against'],
 ): Contradiction[] {
-  const [a, b] = finished.map((side) => side.add(seams)) as [Rational, Rational];
   const [short, long] = [min(a, b), max(a, b)];
   const differs = (is: Rational, must: Rational) => is.sub(must).abs().compare(tolerance) > 0;
   const [isShort, isLong] = [differs(told.short, short), differs(told.long, long)];
-  if ((!isShort && !isLong) || told.sides[0].number.unit !== 'in') return [];
+  if ((!isShort && !isLong) || told.sides[0].number.unit !== block.number.unit) return [];
   // Whole blocks off on both sides: another layout is meant.
-  if (isShort && isLong && !isInteger(told.short.sub(short).mul(8n))) return [];
+  if (isShort && isLong && (isMetricLength(block) || !isInteger(told.short.sub(short).mul(8n)))) return [];
   const [one, other] = told.sides;
   const at = isLong === one.value.compare(other.value) >= 0 ? one : other;
   return [
     {
       code: 'sizes-disagree',
-      message: `${working.charAt(0).toUpperCase()}${working.slice(1)} ${writeInches(a)} × ${writeInches(b)}, not ${told.text}.`,
+      message: `${working.charAt(0).toUpperCase()}${working.slice(1)} ${writeAs(a, block)} × ${writeAs(b, block)}, not ${told.text}.`,
       at,
       against: says,
     },

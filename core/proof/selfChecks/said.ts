@@ -2,10 +2,12 @@
  * What a manuscript says, phrase by phrase, as the checks of a manuscript against itself read it: counts and lengths
  * of which nobody can doubt what they are. A number told with reserve, or one of a list, is left out.
  */
+import type { House } from '../../block/house.ts';
 import type { Manuscript, ReadNumber } from '../../manuscript/manuscript.ts';
 import type { Rational } from '../../quantity/rational.ts';
-import { INCHES_PER } from '../../quantity/units.ts';
-import type { Amount, Side } from '../../reading/amount.ts';
+import { writeInches, writeMetric, writeYards } from '../../quantity/show.ts';
+import { fromInches, INCHES_PER } from '../../quantity/units.ts';
+import type { Amount, Side, SizedSpot } from '../../reading/amount.ts';
 import { partialPattern } from '../../reading/lexicon/partialWords.ts';
 import type { Line } from '../../reading/line.ts';
 import type { Phrase } from '../../reading/phrase.ts';
@@ -18,6 +20,8 @@ export interface Told {
   readonly value: Rational;
   /** As the author wrote it, with the mark that it may share with a neighbour. */
   readonly text: string;
+  /** Whether it is told for one size of the quilt, so that others have numbers of their own. */
+  readonly isSized?: boolean;
 }
 
 /** One phrase with its plain numbers. */
@@ -45,7 +49,21 @@ export interface SaidLine {
   readonly about: string;
 }
 
-export function saidLine(line: Line, amounts: readonly Amount[], phrases: readonly Phrase[]): SaidLine {
+/** One size of the quilt, of several. */
+export interface OneSize {
+  readonly name: string;
+  /** The one size that a text names. */
+  in(text: string): string | undefined;
+}
+
+/** @param size the one that is to be read, where numbers are told for several */
+export function saidLine(
+  line: Line,
+  amounts: readonly Amount[],
+  phrases: readonly Phrase[],
+  size?: OneSize,
+): SaidLine {
+  const read = new PlainNumbers(line, size);
   const around = line.layers
     .filter(({ where, strength }) => where !== 'before' && strength > 0.1)
     .map(({ text }) => text)
@@ -60,11 +78,11 @@ export function saidLine(line: Line, amounts: readonly Amount[], phrases: readon
     about: `${line.text}\n${around}`,
   };
   for (const [index, phrase] of phrases.entries()) {
-    const { count, size, core, sentence } = phrase;
+    const { count, size: lengths, core, sentence } = phrase;
     said.push({
       phrase,
-      count: count && toldCount(count),
-      size: size ? toldSize(size) : [],
+      count: count && read.count(count),
+      size: lengths ? read.size(lengths) : [],
       own: line.text.slice(phrase.start, phrase.end),
       before: line.text.slice(phrases[index - 1]?.core.end ?? 0, core.start),
       behind: line.text.slice(core.end, phrases[index + 1]?.core.start ?? line.text.length),
@@ -75,19 +93,49 @@ export function saidLine(line: Line, amounts: readonly Amount[], phrases: readon
   return whole;
 }
 
-function toldCount({ sides }: Amount): Told | undefined {
-  const number = plain(sides[0]);
-  return number && number.unit === undefined && number.kind === 'count' && number.value.d === 1n
-    ? { number, value: number.value, text: number.text }
-    : undefined;
-}
+class PlainNumbers {
+  readonly #size: string | undefined;
+  /** The size of which the whole line tells, by its own words or its heading. */
+  readonly #ofLine: string | undefined;
 
-function toldSize({ sides }: Amount): Told[] {
-  const told = sides.map((side) => {
-    const number = plain(side);
-    return number && tellLength(number);
-  });
-  return told.every((each) => each !== undefined) ? told : [];
+  constructor({ text, layers }: Line, size: OneSize | undefined) {
+    this.#size = size?.name;
+    const headings = layers.filter(({ where }) => where === 'heading' || where === 'lead-in');
+    this.#ofLine =
+      size && [text, ...headings.map((layer) => layer.text)].flatMap((each) => size.in(each) ?? [])[0];
+  }
+
+  count({ sides }: Amount): Told | undefined {
+    const spot = this.#plain(sides[0]);
+    if (!spot) return undefined;
+    const { number } = spot;
+    return number.unit === undefined && number.kind === 'count' && number.value.d === 1n
+      ? { number, value: number.value, text: number.text, isSized: this.#isSized(spot) }
+      : undefined;
+  }
+
+  size({ sides }: Amount): Told[] {
+    const told = sides.map((side) => {
+      const spot = this.#plain(side);
+      const length = spot && tellLength(spot.number);
+      return length && { ...length, isSized: this.#isSized(spot) };
+    });
+    return told.every((each) => each !== undefined) ? told : [];
+  }
+
+  #isSized({ size }: SizedSpot): boolean {
+    return this.#size !== undefined && (size ?? this.#ofLine) === this.#size;
+  }
+
+  /** The one number of a side that holds for the size. */
+  #plain({ spots }: Side): SizedSpot | undefined {
+    const holding = spots.filter((spot) => {
+      const told = spot.size ?? this.#ofLine;
+      return this.#size === undefined || told === undefined || told === this.#size;
+    });
+    const [spot, ...more] = holding;
+    return spot && more.length === 0 && isPlain(spot.number) ? spot : undefined;
+  }
 }
 
 /** In inches; a number without a unit is none. */
@@ -100,10 +148,11 @@ export function tellLength(number: ReadNumber): Told | undefined {
 
 const MARKS = { in: '"', ft: ' ft', yd: ' yd', mm: ' mm', cm: ' cm', m: ' m' } as const;
 
-function plain({ spots }: Side): ReadNumber | undefined {
-  const [spot, ...more] = spots;
-  if (!spot || more.length > 0) return undefined;
-  return isPlain(spot.number) ? spot.number : undefined;
+/** Inches, in the unit in which another length is written. */
+export function writeAs(inches: Rational, { number: { unit } }: Told): string {
+  if (unit === 'yd') return writeYards(fromInches(inches, unit));
+  if (unit === 'mm' || unit === 'cm' || unit === 'm') return writeMetric(fromInches(inches, unit), unit);
+  return writeInches(inches);
 }
 
 export function isPlain(number: ReadNumber): boolean {
@@ -119,6 +168,7 @@ export function isLenient(text: string): boolean {
 
 export interface Text {
   readonly manuscript: Manuscript;
+  readonly house: House;
   readonly lines: readonly SaidLine[];
   readonly phrases: readonly Said[];
   /** The words of the whole manuscript. */

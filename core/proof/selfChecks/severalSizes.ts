@@ -1,6 +1,6 @@
-/** Whether a manuscript gives its numbers for several sizes of the quilt, so that a number alone says little. */
+/** Whether a manuscript gives its numbers for several sizes of the quilt, and for which. */
 import type { Pattern } from '../../block/pattern.ts';
-import type { Text } from './said.ts';
+import { CELL_BREAK, type Line } from '../../reading/line.ts';
 
 const SIZE =
   '(?:crib|cot|baby|toddler|child|lap|throw|sofa|single|twin|full|double|queen|king|wall|runner|large|larger|small|smaller|medium|bigger|mini)';
@@ -16,11 +16,52 @@ const LISTS = [
 const WORDS =
   /\b(?:for|in) (?:the )?(?:larger|smaller|bigger|other|second|first|each|all|both|three|two|four) (?:quilt )?sizes?\b|\b(?:sizes? in (?:brackets|parentheses)|(?:larger|smaller|bigger) (?:quilt|version|size)|(?:two|three|four|five|several|all) sizes)\b/i;
 
-export function hasSeveralSizes({ words, lines }: Text, pattern: Pattern): boolean {
-  if (pattern.sizes.length > 1 || WORDS.test(words)) return true;
-  return lines.some(({ text, line }) => {
-    const names = new Set([...text.matchAll(NAMED)].map(([name]) => name.toLowerCase()));
-    if (names.size > 1 && (line.isRow || line.isHeading || /\d/.test(text))) return true;
+/** @returns none where the quilt has one size; `undefined` where it has several that cannot be told apart */
+export function sizesOf(lines: readonly Line[], pattern: Pattern): readonly string[] | undefined {
+  if (pattern.sizes.length > 1) return pattern.sizes.map(({ name }) => name);
+  return hasSeveral(lines) ? toldSizes(lines) : [];
+}
+
+function hasSeveral(lines: readonly Line[]): boolean {
+  if (WORDS.test(lines.map(({ text }) => text).join('\n'))) return true;
+  return lines.some((line) => {
+    const { text, isRow, isHeading } = line;
+    if (namesIn(text).length > 1 && (isRow || isHeading || /\d/.test(text))) return true;
     return LISTS.some((list) => list.test(text));
   });
+}
+
+function namesIn(text: string): string[] {
+  return [...new Set([...text.matchAll(NAMED)].map(([name]) => name.toLowerCase()))];
+}
+
+/** Cells that are nothing but the name of a size. */
+const CELL = new RegExp(`^\\W*${SIZE}(?: quilt| size)?\\W*$`, 'i');
+/** Lap (twin, queen); the twin in brackets; sizes: lap, twin and queen. */
+const INTRODUCED = new RegExp(
+  `\\b${SIZE} ?[(\\[]${SIZE}\\b|\\b${SIZE}\\b[^.]*\\bin (?:brackets|parentheses)|\\bsizes?:?(?: are)? ${SIZE}\\b`,
+  'i',
+);
+
+/** The sizes in the order in which lists give them: as the columns of a table stand, or as a sentence introduces them. */
+function toldSizes(lines: readonly Line[]): readonly string[] | undefined {
+  const heads = lines.flatMap(({ text, isRow }) => {
+    const cells = isRow ? text.split(CELL_BREAK).filter((cell) => CELL.test(cell)) : [];
+    return cells.length > 1 ? [namesIn(cells.join(' '))] : [];
+  });
+  const introduced = lines.flatMap(({ text, isRow }) =>
+    !isRow && INTRODUCED.test(text) && namesIn(text).length > 1 ? [namesIn(text)] : [],
+  );
+  const all = [...heads, ...introduced];
+  const [names] = all;
+  const isOne = names && all.every((each) => each.join() === names.join());
+  const lengths = new Set(lines.flatMap(({ text }) => listLengths(text)));
+  return isOne && [...lengths].every((length) => length === names.length) ? names : undefined;
+}
+
+const BRACKETS = /\d["”″]?\s*[([{]\s*(\d[^()[\]{}\p{L}]*)[)\]}]/gu;
+
+/** How many numbers stand in lists such as 5 (7, 9). */
+function listLengths(text: string): number[] {
+  return [...text.matchAll(BRACKETS)].map(([, rest = '']) => rest.split(/[,;/]/).length + 1);
 }

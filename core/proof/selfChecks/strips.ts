@@ -1,8 +1,7 @@
 /** Strips against the pieces that the same sentence cuts from them: whole pieces only, so many from each strip. */
 import { ceil, floor, min, type Rational, rational } from '../../quantity/rational.ts';
-import { writeInches } from '../../quantity/show.ts';
 import type { Contradiction } from './contradiction.ts';
-import { isLenient, type Said, type SaidLine, type Text, type Told } from './said.ts';
+import { isLenient, type Said, type SaidLine, type Text, type Told, writeAs } from './said.ts';
 import { stripLength, usableWidth } from './widths.ts';
 
 const SUBCUT =
@@ -77,17 +76,18 @@ function compared(cut: Said, piece: Said, length: Rational): Contradiction | und
       against: [{ told: a, says: `These pieces are ${shape}.` }],
     };
   }
-  const isEach = EACH.test(piece.line.text);
+  // "49 sashes (4 per strip)": what is told of another number in the line says nothing of this one.
+  const isEach = EACH.test(`${piece.before} ${piece.own}`);
   if (isEach && /\b(?:total|in all|altogether)\b/i.test(piece.line.text)) return undefined;
   const given = rational(each).mul(isEach ? rational(1) : strips.value);
   if (pieces.value.compare(given) <= 0) return undefined;
   const need = ceil(pieces.value.div(each));
-  const from = `${each} from each length of ${writeInches(length)}`;
+  const from = `${each} from each length of ${writeAs(length, strip)}`;
   const give = strips.value.equals(1) ? '1 strip gives' : `${strips.value.toString()} strips give`;
   if (isEach)
     return {
       code: 'strips-disagree',
-      message: `A strip of ${writeInches(length)} gives at most ${each} pieces of ${shape}, not ${pieces.text}.`,
+      message: `A strip of ${writeAs(length, strip)} gives at most ${each} pieces of ${shape}, not ${pieces.text}.`,
       at: pieces,
       against: [{ told: a, says: `Each piece is ${shape}.` }],
     };

@@ -155,5 +155,6 @@ function ruleText(house: House, rule: string): string | undefined {
   const value = house[rule as keyof House];
   const show = new Show(house.system);
   if (value === undefined || typeof value === 'string') return value;
+  if ('unit' in value) return undefined;
   return BOUGHT.includes(rule) ? show.yardage(value) : show.length(value);
 }

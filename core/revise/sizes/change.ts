@@ -1,6 +1,7 @@
 /** What shall happen to the sizes of a pattern, and what it does to anything that stands in their order. */
 import type { Pattern } from '../../block/pattern.ts';
 import { listed, suggestion } from '../../block/words.ts';
+import type { Refusal } from '../revision.ts';
 
 /** What the author asks for. */
 export type SizeRequest =
@@ -28,11 +29,6 @@ export type SizeChange =
       readonly values: Readonly<Record<string, string>>;
     }
   | Extract<SizeRequest, { kind: 'drop' | 'rename' | 'order' }>;
-
-/** Why something cannot be done, in a sentence for its author. */
-export interface Refusal {
-  readonly refusal: string;
-}
 
 /** Names that can stand in the block, in a tag and in a sentence without quotation marks. */
 const NAME = /^[\p{L}\p{N}](?:[\p{L}\p{N} '’-]*[\p{L}\p{N}])?$/u;

@@ -3,7 +3,7 @@ import type { Pattern } from '../../block/pattern.ts';
 import { type BlockPath, pathText } from '../../block/place.ts';
 import { PerSize } from '../../block/values/perSize.ts';
 import { listed, suggestion } from '../../block/words.ts';
-import type { Refusal } from './change.ts';
+import type { Refusal } from '../revision.ts';
 
 export interface SizedEntry {
   readonly path: BlockPath;

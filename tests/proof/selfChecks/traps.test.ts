@@ -1,9 +1,8 @@
-import { describe, expect, it } from 'vitest';
-import { proofread } from '../../../core/proof/proofread.ts';
-import { summary } from '../../support/pattern.ts';
+import { describe } from 'vitest';
+import { findsNothing, type Right } from './cases.ts';
 
 /** Short manuscripts without a block, in which every number is right though another reading of it would not be. */
-const RIGHT: readonly [situation: string, ...lines: string[]][] = [
+const RIGHT: readonly Right[] = [
   [
     'strips of which the last is not full, and two spare squares',
     '## Cutting',
@@ -153,6 +152,10 @@ const RIGHT: readonly [situation: string, ...lines: string[]][] = [
     'From each fat quarter cut 3 strips 2½" × 21"; subcut 24 squares 2½".',
   ],
   [
+    'the pieces of each strip told behind all of them',
+    'Cut 13 strips 2¼" × WOF; from these 49 sashes 2¼" × 10¼" (4 pieces per strip).',
+  ],
+  [
     'strips for two uses before the cut',
     'Cut 3 strips 3½" × WOF and 4 strips 2½" × WOF. From these cut 84 squares.',
     '',
@@ -274,8 +277,5 @@ const RIGHT: readonly [situation: string, ...lines: string[]][] = [
 ];
 
 describe('a manuscript that is right', () => {
-  it.each(RIGHT)('has no finding with %s', (_, ...lines) => {
-    const source = lines.join('\n');
-    expect(proofread({ source }).findings.map((finding) => summary(finding, source))).toEqual([]);
-  });
+  findsNothing(RIGHT);
 });

@@ -1,16 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { proofread } from '../../../core/proof/proofread.ts';
-
-interface Wrong {
-  readonly situation: string;
-  readonly lines: readonly string[];
-  readonly code: string;
-  /** The text that the finding stands at. */
-  readonly at: string;
-  readonly message: string;
-  /** The texts at the other places. */
-  readonly against: readonly string[];
-}
+import { describe } from 'vitest';
+import { findsTheOneMistake, type Wrong } from './cases.ts';
 
 /** Short manuscripts without a block, each with one mistake of a kind found in print. */
 const WRONG: readonly Wrong[] = [
@@ -380,25 +369,5 @@ const WRONG: readonly Wrong[] = [
 ];
 
 describe('a manuscript without a block', () => {
-  it.each(WRONG)('has one finding, with both places: $situation', ({ lines, code, at, message, against }) => {
-    const source = lines.join('\n');
-    const found = proofread({ source }).findings.map((finding) => ({
-      code: finding.code,
-      severity: finding.severity,
-      at: source.slice(finding.start, finding.end),
-      message: finding.message,
-      against: finding.related.map(({ start, end }) => source.slice(start, end)),
-      fixes: finding.fixes,
-    }));
-    expect(found).toEqual([{ code, severity: 'error', at, message, against, fixes: [] }]);
-  });
-
-  it.each(WRONG)('calls that number wrong, and no other: $situation', ({ lines, code, at }) => {
-    const { accounts, coverage } = proofread({ source: lines.join('\n') });
-    const wrong = accounts.filter(({ kind }) => kind === 'wrong');
-    expect(wrong.map((account) => [account.code, account.number.text, account.tie])).toEqual([
-      [code, at, undefined],
-    ]);
-    expect(coverage.wrong).toBe(1);
-  });
+  findsTheOneMistake(WRONG);
 });
