@@ -29,6 +29,11 @@ export function openLedger(pattern: Pattern, rooms: readonly Room[] = ROOMS): Le
   return ledger;
 }
 
+/** The figures of a pattern that is not the author's: computed as they are asked for, and nothing is said against it. */
+export function supposeLedger(pattern: Pattern): Pick<Ledger, 'figure'> {
+  return new PatternLedger(pattern, ROOMS);
+}
+
 /** A longer row of figures, each of which waits for the next, is no pattern's, and would exhaust the stack. */
 const MOST_OPEN = 100;
 

@@ -14,6 +14,7 @@ import { amountOf, judge, type Stated, type Verdict } from './judge.ts';
 import { message, type Subject } from './messages.ts';
 import { saidElsewhere } from './origins.ts';
 import type { AccountKind } from './proof.ts';
+import type { FoundSlip, SlipFinder } from './slips/slipFinder.ts';
 import type { Staleness } from './stale.ts';
 
 /** A number as it stands in the source. */
@@ -31,6 +32,8 @@ export interface Assessment {
   readonly kind: Extract<AccountKind, 'verified' | 'wrong' | 'stale' | 'short' | 'generous'>;
   readonly expected: string | undefined;
   readonly finding: Finding | undefined;
+  /** The slip that gives just this number, where only one does. */
+  readonly slip?: FoundSlip | undefined;
 }
 
 /** What a number is assessed in. */
@@ -42,6 +45,8 @@ export interface Assessing {
   readonly habits?: () => readonly NumberText[];
   /** What was right before something in the block changed. */
   readonly staleness?: Staleness | undefined;
+  /** Tells why a number is wrong; left out, nobody asks. */
+  readonly slips?: SlipFinder | undefined;
 }
 
 const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
@@ -54,7 +59,7 @@ const CODE: Readonly<Record<Exclude<Verdict, 'verified'>, Code>> = {
 export function assess(
   standing: Standing,
   subject: Subject,
-  { pattern, ledger, source, habits, staleness }: Assessing,
+  { pattern, ledger, source, habits, staleness, slips }: Assessing,
 ): Assessment {
   const { figure, value } = subject;
   const verdict = judge(standing, figure, value, pattern.house);
@@ -72,10 +77,12 @@ export function assess(
   const fixes = verdict === 'other kind' ? [] : fixesFor(standing, written, subject, source, verdict);
   const change =
     verdict === 'wrong' || verdict === 'short' ? staleness?.changeOf(standing, subject) : undefined;
+  const slip = change ? undefined : slips?.likeliest({ ...subject, stated: standing, right: written });
   const code = change ? 'stale-figure' : CODE[verdict];
   return {
     kind: change ? 'stale' : verdict === 'other kind' ? 'wrong' : verdict,
     expected,
+    slip,
     finding: {
       code,
       severity: CODES[code].severity,
@@ -87,6 +94,7 @@ export function assess(
         change ?? amount,
         saidElsewhere(figure.id, sizeOf(subject, pattern), pattern, ledger),
         assumed(figure.id, sizeOf(subject, pattern), pattern, ledger),
+        slip?.clause,
       ),
       start: standing.ranges[0].start,
       end: standing.ranges.at(-1)?.end ?? standing.ranges[0].end,

@@ -5,7 +5,7 @@ import type { ReadNumber } from '../manuscript/manuscript.ts';
 import { ONE, type Rational, rational } from '../quantity/rational.ts';
 import { INCHES_PER } from '../quantity/units.ts';
 import { amountOf, judge, unitOf } from './judge.ts';
-import { isLikelySlip } from './slips.ts';
+import { isLikelySlip } from './likelySlip.ts';
 
 /** How much it says that a number is a little more than what is required. */
 const LOOSE = 0.3;

@@ -21,6 +21,7 @@ export interface Subject {
  * @param stated the stated value as a count or in inches; or what changed since it was right
  * @param elsewhere what another manuscript says that the figure rests on, as a clause
  * @param assumed what it rests on although nobody says it
+ * @param slip how people come to the stated number, as a clause
  */
 export function message(
   verdict: Exclude<Verdict, 'verified'>,
@@ -30,18 +31,20 @@ export function message(
   stated: Rational | string | undefined,
   elsewhere?: string | undefined,
   assumed?: string | undefined,
+  slip?: string | undefined,
 ): string {
   const { figure, value } = subject;
   const title = titleOf(subject);
   const usual = assumed === undefined ? '' : ` (${assumed})`;
-  const why = typeof stated === 'string' ? stated : reasons(value, stated, elsewhere) + usual;
+  const how = slip === undefined ? '' : `; ${slip}`;
+  const why = typeof stated === 'string' ? stated : reasons(value, stated, elsewhere) + usual + how;
   switch (verdict) {
     case 'wrong':
       return `${title} is ${expected}, not ${text}: ${why}.`;
     case 'short':
       return `${title} ${value.least ? 'should be' : 'must be at least'} ${expected}, not ${text}: ${why}.`;
     case 'generous':
-      return `${title} need only be ${expected}, and ${text} is well above it: ${reasons(value, undefined, elsewhere)}${usual}.`;
+      return `${title} need only be ${expected}, and ${text} is well above it: ${reasons(value, undefined, elsewhere)}${usual}${how}.`;
     case 'other kind':
       return `${title} is ${figure.kind === 'count' ? 'a count' : 'a length'}, but ${text} is ${figure.kind === 'count' ? 'a length' : 'a count'}.`;
   }

@@ -5,6 +5,7 @@ import type { Ledger } from '../figures/ledger.ts';
 import type { Code } from '../findings/codes.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Manuscript, ReadNumber } from '../manuscript/manuscript.ts';
+import type { FoundSlip } from './slips/slipFinder.ts';
 import type { Statement } from './statements.ts';
 
 export type AccountKind =
@@ -35,6 +36,8 @@ export interface Account {
   readonly expected: string | undefined;
   /** The code of the finding about this number, if there is one. */
   readonly code: Code | undefined;
+  /** The slip that gives just this number, where only one does. */
+  readonly slip?: FoundSlip | undefined;
   /** For `not-measurement`: why. */
   readonly reason: string | undefined;
 }

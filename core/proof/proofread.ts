@@ -13,6 +13,7 @@ import type { Account, AccountKind, Coverage, Proof, Tie } from './proof.ts';
 import { type Readings, tieReadings } from './readTies.ts';
 import { isReserved } from './reserve.ts';
 import { selfChecks } from './selfChecks/index.ts';
+import { SlipFinder } from './slips/slipFinder.ts';
 import { Staleness } from './stale.ts';
 import { checkStatements } from './statements.ts';
 import { tieTags } from './tagTies.ts';
@@ -42,14 +43,22 @@ export function proofread({ source, use, before = [] }: Document): Proof {
   const tagTies = withPartners(tags.ties, manuscript, pattern.house);
   const readTies = withPartners(readings.ties, manuscript, pattern.house);
   const staleness = new Staleness(before, manuscript, pattern, ledger);
-  const { statements, findings: stated } = checkStatements(source, pattern, ledger, staleness);
+  const slips = new SlipFinder(pattern, ledger);
+  const { statements, findings: stated } = checkStatements(source, pattern, ledger, staleness, slips);
   const tied = new Set([...tagTies.keys(), ...readTies.keys()].map(({ written }) => written));
   const gaps = findGaps(manuscript);
   const found: Finding[] = [...pattern.findings, ...ledger.findings, ...tags.findings, ...stated, ...gaps];
   const accountOf = (number: ReadNumber, tie: Tie | undefined, rivals?: readonly Tie[]): Assessed => {
-    const assessing = { pattern, ledger, source, habits: () => habitsAt(number, manuscript), staleness };
+    const assessing = {
+      pattern,
+      ledger,
+      source,
+      habits: () => habitsAt(number, manuscript),
+      staleness,
+      slips,
+    };
     if (!tie && rivals && !isReserved(number, false)) {
-      const finding = unclearFinding(number, rivals, assessing);
+      const finding = unclearFinding(number, rivals, { ...assessing, slips: undefined });
       return { account: { ...untied(number), kind: 'wrong', code: finding.code }, finding };
     }
     if (!tie) return { account: untied(number) };
@@ -57,10 +66,13 @@ export function proofread({ source, use, before = [] }: Document): Proof {
     const { figure, value, size } = tie;
     // Not the whole tie: its evidence is put into words only when somebody asks.
     const subject = { figure, value, size, show: ledger.show };
-    const { kind, expected, finding } = assess(standing, subject, assessing);
+    const { kind, expected, finding, slip } = assess(standing, subject, assessing);
     const isList = number.group?.members.every((member) => tied.has(member)) === true;
     if (kind !== 'verified' && isReserved(number, isList)) return { account: untied(number) };
-    return { account: { number, kind, tie, expected, code: finding?.code, reason: undefined }, finding };
+    return {
+      account: { number, kind, tie, expected, code: finding?.code, slip, reason: undefined },
+      finding,
+    };
   };
   const tiedAccounts = manuscript.numbers.map((number): Account => {
     const tag = tagTies.get(number);

@@ -12,6 +12,7 @@ import { type Assessment, assess } from './assess.ts';
 import { isExcused, noSuchFigure } from './excuse.ts';
 import type { Tie } from './proof.ts';
 import { isSame } from './sizeOf.ts';
+import type { SlipFinder } from './slips/slipFinder.ts';
 import type { Staleness } from './stale.ts';
 
 /** One stated value, and how it came out. */
@@ -30,8 +31,9 @@ export function checkStatements(
   pattern: Pattern,
   ledger: Ledger,
   staleness?: Staleness,
+  slips?: SlipFinder,
 ): Statements {
-  const checking = new Checking(source, pattern, ledger, staleness);
+  const checking = new Checking(source, pattern, ledger, staleness, slips);
   for (const [id, stated] of Object.entries(pattern.entries.states ?? {})) checking.check(id, stated);
   return checking;
 }
@@ -43,12 +45,20 @@ class Checking implements Statements {
   readonly #pattern: Pattern;
   readonly #ledger: Ledger;
   readonly #staleness: Staleness | undefined;
+  readonly #slips: SlipFinder | undefined;
 
-  constructor(source: string, pattern: Pattern, ledger: Ledger, staleness: Staleness | undefined) {
+  constructor(
+    source: string,
+    pattern: Pattern,
+    ledger: Ledger,
+    staleness: Staleness | undefined,
+    slips: SlipFinder | undefined,
+  ) {
     this.#source = source;
     this.#pattern = pattern;
     this.#ledger = ledger;
     this.#staleness = staleness;
+    this.#slips = slips;
   }
 
   check(id: string, stated: PerSize<Quantity>): void {
@@ -90,6 +100,7 @@ class Checking implements Statements {
       ledger: this.#ledger,
       source: this.#source,
       staleness: this.#staleness,
+      slips: this.#slips,
     });
     return { ...range, tie, assessment: this.#inYaml(assessment, amount.text, range) };
   }

@@ -35,6 +35,8 @@ interface JsonNumber {
   readonly figure: string | null;
   readonly expected: string | null;
   readonly code: string | null;
+  /** The slip by which people come to this number, where only one gives it: `another usable width`. */
+  readonly slip: string | null;
 }
 
 interface JsonFinding {
@@ -68,7 +70,7 @@ function jsonDocument({ path, proof, findings }: Proofread): JsonDocument {
   };
 }
 
-function jsonNumber({ number, kind, tie, expected, code }: Account, lines: Lines): JsonNumber {
+function jsonNumber({ number, kind, tie, expected, code, slip }: Account, lines: Lines): JsonNumber {
   const place = placeOf(number);
   return {
     text: number.text,
@@ -82,6 +84,7 @@ function jsonNumber({ number, kind, tie, expected, code }: Account, lines: Lines
     figure: tie?.figure.id ?? null,
     expected: expected ?? null,
     code: code ?? null,
+    slip: slip?.name ?? null,
   };
 }
 

@@ -33,6 +33,7 @@ describe('The JSON report', () => {
               figure: 'finished.edge',
               expected: '168"',
               code: 'wrong-figure',
+              slip: null,
             },
           ],
           findings: [

@@ -189,7 +189,7 @@ describe('published yardage', () => {
       source: `\`\`\`measure\n${block}\nstates: { fabric.A.strips.8 1/2: 29 }\n\`\`\`\n`,
     });
     expect(findings.map(({ message }) => message)).toEqual([
-      'The number of strips 8½" wide from fabric A should be 36, not 29: 144 “p” at 4 from a strip take 36 (with 40" of usable width, unless the block says otherwise).',
+      'The number of strips 8½" wide from fabric A should be 36, not 29: 144 “p” at 4 from a strip take 36 (with 40" of usable width, unless the block says otherwise); 29 would be right with 44" of usable width.',
     ]);
   });
 
@@ -275,7 +275,7 @@ describe('a stated yardage', () => {
     expect(stated(block, '1/2 yd <!-- = fabric.A.yardage -->')).toEqual([
       [
         'short-figure',
-        'The yardage of fabric A should be 5/8 yd, not 1/2 yd: 2 strips 10" wide take 20"; yardage is rounded up, not down, and however it is cut, it takes at least 20" (with 40" of usable width, unless the block says otherwise).',
+        'The yardage of fabric A should be 5/8 yd, not 1/2 yd: 2 strips 10" wide take 20"; however it is cut, it takes at least 20" (with 40" of usable width, unless the block says otherwise); 1/2 yd is rounded down, and it must be rounded up.',
         'Change to 5/8 yd',
       ],
     ]);

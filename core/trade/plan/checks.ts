@@ -1,7 +1,6 @@
 /** Questions about what a pattern says on cutting, as plain predicates. All lengths in inches. */
 import type { Rational } from '../../quantity/rational.ts';
 import { perStrip } from './plain.ts';
-import { yardage } from './yardage.ts';
 
 /** How many pieces a number of strips gives. */
 export function subcuts(strips: number, usableWidth: Rational, span: Rational): number {
@@ -27,9 +26,4 @@ export function impliedWidth(strips: number, span: Rational, pieces: number): Ra
 /** Whether a piece that must run along the selvage is longer than the fabric that the pattern asks for. */
 export function longerThanFabric(lengthwise: Rational, statedLength: Rational): boolean {
   return lengthwise.compare(statedLength) > 0;
-}
-
-/** Whether a stated length is less than the need, but what the need would be rounded down. */
-export function isRoundedDown(stated: Rational, need: Rational, sellBy: Rational): boolean {
-  return stated.compare(need) < 0 && stated.equals(yardage(need, sellBy).sub(sellBy));
 }

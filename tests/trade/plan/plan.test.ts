@@ -1,12 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { rational } from '../../../core/quantity/rational.ts';
-import {
-  impliedWidth,
-  isRoundedDown,
-  longerThanFabric,
-  stripsGive,
-  subcuts,
-} from '../../../core/trade/plan/checks.ts';
+import { impliedWidth, longerThanFabric, stripsGive, subcuts } from '../../../core/trade/plan/checks.ts';
 import {
   type CutPiece,
   FAT_EIGHTH,
@@ -170,12 +164,9 @@ describe('questions about what a pattern says', () => {
     expect(longerThanFabric(rational(81), rational(81))).toBe(false);
   });
 
-  it('rounds yardage up, and tells a need that was rounded down', () => {
+  it('rounds yardage up', () => {
     expect(written(yardage(mixed('20'), EIGHTH_YARD))).toBe('22 1/2');
     expect(written(yardage(mixed('22 1/2'), EIGHTH_YARD))).toBe('22 1/2');
-    expect(isRoundedDown(mixed('18'), mixed('20'), EIGHTH_YARD)).toBe(true);
-    expect(isRoundedDown(mixed('22 1/2'), mixed('20'), EIGHTH_YARD)).toBe(false);
-    expect(isRoundedDown(mixed('13 1/2'), mixed('20'), EIGHTH_YARD)).toBe(false);
   });
 
   it('knows when the yardage is proved although the plan is not', () => {

@@ -2,7 +2,6 @@
 import { listed } from '../../../block/words.ts';
 import { type Rational, rational } from '../../../quantity/rational.ts';
 import { Real } from '../../../quantity/real.ts';
-import { isRoundedDown } from '../../../trade/plan/checks.ts';
 import { usualCut } from '../../../trade/plan/plain.ts';
 import type { Definition, Derived } from '../../definition.ts';
 import type { Derivation } from '../../derivation.ts';
@@ -61,7 +60,7 @@ function fabricLength(at: Derivation, list: CuttingList, { all }: Sources): Deri
     least,
     steps,
     because: `${allStrips(lines, show)}${straightened} ${takes} ${show.length(need)}`,
-    against: (stated) => tooLittle(at, stated, list, need, least),
+    against: (stated) => tooLittle(at, stated, list, least),
     remarks: () => closerPlan(at, list, need),
     // Where an entry does not say its fabric, more may be meant to be bought than is counted here.
     ...(all.some(isSilent) ? { spare: 'any' as const } : {}),
@@ -74,20 +73,16 @@ function isSilent({ kind, fabrics }: Sources['all'][number]): boolean {
 
 /** What a stated length lacks. */
 function tooLittle(
-  { show, house }: Derivation,
+  { show }: Derivation,
   stated: Rational,
   { lines, fabric }: CuttingList,
-  need: Rational,
   least: Rational,
 ): string | undefined {
   const longest = longestAlong(lines.flatMap(({ pieces }) => pieces));
   if (longest && stated.compare(longest.length.add(fabric.squaring)) < 0)
     return `${longest.id} must run ${show.length(longest.length)} along the length`;
   if (stated.compare(least) >= 0) return undefined;
-  const rounded = isRoundedDown(stated, need, house['sell by'])
-    ? 'yardage is rounded up, not down, and '
-    : '';
-  return `${rounded}however it is cut, it takes at least ${show.length(least)}`;
+  return `however it is cut, it takes at least ${show.length(least)}`;
 }
 
 /** Where one can do with less than the plain count. */

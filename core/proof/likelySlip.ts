@@ -3,7 +3,7 @@ import type { FigureKind } from '../figures/figure.ts';
 import { isInteger, ONE, type Rational, rational } from '../quantity/rational.ts';
 
 /** A stated value and the right one, as counts or in inches, and both in the unit in which they are written. */
-export interface Slip {
+export interface Difference {
   readonly amount: Rational;
   readonly right: Rational;
   readonly written: Rational;
@@ -15,7 +15,7 @@ export interface Slip {
  * @param others the figure's values for the other sizes
  * @param seam of the house, in inches
  */
-export function isLikelySlip(slip: Slip, others: readonly Rational[], seam: Rational): boolean {
+export function isLikelySlip(slip: Difference, others: readonly Rational[], seam: Rational): boolean {
   const { amount, right, written, rightWritten, kind } = slip;
   const difference = amount.sub(right).abs();
   if (others.some((other) => other.equals(amount))) return true;
