@@ -14,6 +14,8 @@ export interface ClientAbilities {
   readonly appliesEdits: boolean;
   readonly codeActionLiterals: boolean;
   readonly preferredActions: boolean;
+  /** The client asks for the edit of an action only when its author chooses it. */
+  readonly resolvesEdits: boolean;
   readonly preparesRename: boolean;
   readonly hoverFormat: MarkupKind;
   readonly configuration: boolean;
@@ -39,6 +41,9 @@ export function clientAbilities({ capabilities, initializationOptions }: Initial
     appliesEdits: workspace?.applyEdit === true,
     codeActionLiterals: textDocument?.codeAction?.codeActionLiteralSupport !== undefined,
     preparesRename: textDocument?.rename?.prepareSupport === true,
+    resolvesEdits:
+      textDocument?.codeAction?.dataSupport === true &&
+      textDocument.codeAction.resolveSupport?.properties.includes('edit') === true,
     preferredActions: textDocument?.codeAction?.isPreferredSupport === true,
     hoverFormat: formats.includes(MarkupKind.Markdown) ? MarkupKind.Markdown : MarkupKind.PlainText,
     configuration: workspace?.configuration === true,

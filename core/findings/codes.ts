@@ -386,7 +386,7 @@ export const CODES = {
     severity: 'warning',
     title: 'Something is still to be written',
     meaning:
-      'A size was added, and what stands here could not be computed: a value that the author decides, or a sentence that speaks of each size. The mark would go into print.',
+      'A size was added, and what stands here could not be computed: a value that the author decides, or a sentence that speaks of each size. The mark would go into print. Or a block was drafted from the manuscript, and the text tells this entry in two ways, or a number contradicts it.',
     example: `${fence('sizes: [wall, throw]', 'finished: { wall: 36" x 48", throw: … }')}`,
     remedy: 'Write what belongs there, and take the mark away.',
   },

@@ -44,6 +44,17 @@ export function createProgram(finish: (status: number) => void): Command {
   program.addCommand(sizeProgram(finish));
 
   program
+    .command('draft')
+    .description('Draft a measure block from what a manuscript without one says.')
+    .argument('<file>', 'the manuscript')
+    .option('--write', 'write the block into the manuscript, behind its title', false)
+    .addHelpText('after', DRAFT_STATUS)
+    .action(async (file, options) => {
+      const { draftCommand } = await import('./draftCommand.ts');
+      finish(await draftCommand(file, options));
+    });
+
+  program
     .command('units')
     .description('Add to every length the same length in the other system of units, or take these away.')
     .argument('<path>', 'a manuscript, or a folder with several')
@@ -147,6 +158,10 @@ function reference(): Option {
 const EXIT_STATUS = `
 The exit status is 0 when no mistake and no warning was found, 1 when some were, and 2 when the program
 could not run: then nothing was written.`;
+
+const DRAFT_STATUS = `
+What the manuscript leaves open, or tells in two ways, is told on standard error. The exit status is 0 when nothing is
+left open, 1 when something is, and 2 when the program could not run: then nothing was written.`;
 
 const UNITS_NOTES = `
 Lengths are rounded to the step that the house names under “convert to”, or else to half centimetres and eighths of

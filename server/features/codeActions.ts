@@ -5,10 +5,9 @@ import {
   type CodeActionParams,
   CodeActionTriggerKind,
   type Diagnostic,
-  type WorkspaceEdit,
 } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
-import type { Edit, Fix } from '../../core/findings/finding.ts';
+import type { Fix } from '../../core/findings/finding.ts';
 import type { Proof } from '../../core/proof/proof.ts';
 import { fixAll } from '../../core/report/preferred.ts';
 import { type ReportedFinding, unaccountedFindings } from '../../core/report/unaccounted.ts';
@@ -16,8 +15,10 @@ import { unaccountedFixes } from '../../core/report/unaccountedFixes.ts';
 import type { ClientAbilities } from '../abilities.ts';
 import type { Feature } from '../context.ts';
 import { guarded } from '../guard.ts';
-import { toOffsets, toTextEdit, touches } from '../positions.ts';
+import { toOffsets, touches } from '../positions.ts';
 import { isDiagnosticOf } from './diagnosing.ts';
+import { documentEdit } from './documentEdit.ts';
+import { draftAction, draftedDocument, editOf } from './draftAction.ts';
 import { sizeActions } from './sizeActions.ts';
 import { unitActions } from './unitActions.ts';
 
@@ -30,15 +31,16 @@ export const codeActions: Feature = {
       ? {
           codeActionProvider: {
             codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, FIX_ALL],
+            ...(client.resolvesEdits ? { resolveProvider: true } : {}),
           },
         }
       : {},
   register({ connection, documents, client }) {
+    // A revision proofreads the manuscript anew: not at every move of the cursor.
+    const isAsked = ({ context: { only, triggerKind } }: CodeActionParams) =>
+      triggerKind !== CodeActionTriggerKind.Automatic && isWanted(CodeActionKind.RefactorRewrite, only);
     const refactorings = async (document: TextDocument, proof: Proof, params: CodeActionParams) => {
-      const { only, triggerKind } = params.context;
-      // A revision proofreads the manuscript anew: not at every move of the cursor.
-      const isAsked = triggerKind !== CodeActionTriggerKind.Automatic;
-      if (!isAsked || !isWanted(CodeActionKind.RefactorRewrite, only)) return [];
+      if (!isAsked(params)) return [];
       const read = await documents.reader(document.uri);
       const offset = document.offsetAt(params.range.start);
       return [
@@ -49,13 +51,25 @@ export const codeActions: Feature = {
     connection.onCodeAction((params, token) =>
       guarded(connection, 'Looking for fixes', null, async () => {
         const proofreading = await documents.proofreading(params.textDocument.uri, token);
-        if (!proofreading?.proof) return null;
+        if (!proofreading) return null;
         const { document, proof } = proofreading;
+        const drafts = isAsked(params) ? draftAction(document, client) : [];
+        if (!proof) return drafts;
         return [
           ...quickFixes(document, proof, params, client),
           ...fixAllAction(document, proof, params, client),
           ...(await refactorings(document, proof, params)),
+          ...drafts,
         ];
+      }),
+    );
+    if (!client.resolvesEdits) return;
+    connection.onCodeActionResolve((action, token) =>
+      guarded(connection, 'Drafting a block', action, async () => {
+        const uri = draftedDocument(action);
+        const proofreading = uri === undefined ? undefined : await documents.proofreading(uri, token);
+        const edit = proofreading && editOf(proofreading.document, client);
+        return edit ? { ...action, edit } : action;
       }),
     );
   },
@@ -98,7 +112,7 @@ function quickFix(
     kind: CodeActionKind.QuickFix,
     ...(diagnostics.length > 0 ? { diagnostics } : {}),
     ...(client.preferredActions && fix.preferred ? { isPreferred: true } : {}),
-    edit: workspaceEdit(document, fix.edits, client),
+    edit: documentEdit(document, fix.edits, client),
   };
 }
 
@@ -115,23 +129,10 @@ function fixAllAction(
     mended === 1
       ? 'Correct the one mistake with a clear fix'
       : `Correct all ${mended} mistakes with a clear fix`;
-  return [{ title, kind: FIX_ALL, edit: workspaceEdit(document, edits, client) }];
+  return [{ title, kind: FIX_ALL, edit: documentEdit(document, edits, client) }];
 }
 
 /** `source` and `source.fixAll` ask for everything below them; a client that names no kind asks for all. */
 function isWanted(kind: string, only: readonly string[] | undefined): boolean {
   return !only || only.some((wanted) => wanted === '' || kind === wanted || kind.startsWith(`${wanted}.`));
-}
-
-/** Bound to the version that was proofread, so that a client refuses it when the text has moved on. */
-function workspaceEdit(
-  document: TextDocument,
-  edits: readonly Edit[],
-  client: ClientAbilities,
-): WorkspaceEdit {
-  const { uri, version } = document;
-  const textEdits = edits.map((edit) => toTextEdit(document, edit));
-  return client.versionedEdits
-    ? { documentChanges: [{ textDocument: { uri, version }, edits: textEdits }] }
-    : { changes: { [uri]: textEdits } };
 }
