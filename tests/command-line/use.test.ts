@@ -16,7 +16,7 @@ it('counts from the folder of the manuscript, wherever the program runs', async 
 
   expect(status).toBe(1);
   expect(stdout.replace(/\s+/g, ' ')).toContain(
-    'The width of the binding strip is 2½", not 2¼": the binding strip is cut 2½" wide; the house file house.md says 2 1/2" under “binding strip”.',
+    'The width of the binding strip is 2½", not 2¼": the house file house.md says 2 1/2" under “binding strip”.',
   );
 });
 
