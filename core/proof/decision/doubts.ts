@@ -115,6 +115,9 @@ const DOUBTS: Readonly<Record<string, Doubt>> = {
   'borders that are counted: 2 top and bottom borders': ({ figure, strength }) =>
     figure.endsWith('.strips') && strength('form:strip') < BESIDE,
 
+  'what is cut, told as it finishes: the sashing will finish 1½" wide': ({ figure, strength }) =>
+    figure.endsWith('.strip') && strength('state:finished') >= BESIDE,
+
   'a width in which fabric is sold, or told in passing': ({ number, settled, figure }) =>
     figure === USABLE_WIDTH &&
     settled.candidate.thing.topic !== HOUSE &&

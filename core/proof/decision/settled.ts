@@ -45,12 +45,23 @@ export function settle(candidate: Candidate, phrase: ReadPhrase, pattern: Patter
   // That strips reach across the fabric is said in passing: where nothing else agrees, another length is meant.
   const isMeant = ({ id, ties }: { id: string; ties: readonly SettledTie[] }) =>
     id !== USABLE_WIDTH || candidate.thing.topic === HOUSE || isRight(ties) || someAgree;
+  // Of the two sides of a whole quilt, one may be wrong in any way where the other is its very own.
+  const isWholePair = WHOLE.test(candidate.thing.key) && sides.length === 2 && sides.some(isOwn);
   return {
     candidate,
     total: candidate.score + sides.reduce((sum, { worth }) => sum + worth, 0),
-    isPossible: sides.every((side) => side.isPossible && isMeant(side)),
+    isPossible: sides.every((side) => (side.isPossible || isWholePair) && isMeant(side)),
     ties: sides.flatMap(({ ties }) => ties.map((each) => ({ ...each, tie: withClues(each.tie, candidate) }))),
   };
+}
+
+/** Things of which a manuscript tells both sides, and of which there is one. */
+const WHOLE = /^(?:quilt|backing|batting)(?: finished)?$/;
+/** So much says one side that is not found in a quilt by chance. */
+const TELLING = 3;
+
+function isOwn({ ties }: { readonly ties: readonly SettledTie[] }): boolean {
+  return ties.length > 0 && ties.every(({ told }) => told >= TELLING);
 }
 
 function isRight(ties: readonly SettledTie[]): boolean {
