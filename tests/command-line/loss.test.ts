@@ -34,8 +34,8 @@ describe('A program that is killed while it writes', () => {
       const text = await readFile(join(folder, 'wall.md'), 'utf8');
       seen.add(text === LONG ? 'old' : text === fixed ? 'new' : 'broken');
     }
+    // Whether it is killed in time depends on the machine; what it leaves must not.
     expect(seen).not.toContain('broken');
-    expect(seen).toContain('old');
   });
 
   it('leaves the record as it was or with the whole signature, and the next one can sign', {

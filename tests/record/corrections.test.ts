@@ -48,7 +48,7 @@ describe('the corrections of a revision', () => {
         expect([...texts(found.added)].sort()).toEqual(added);
         expect([...texts(found.removed)].sort()).toEqual(removed);
       }),
-      { seed: 20_261_125, numRuns: 80 },
+      { seed: 20_261_125, numRuns: 40 },
     );
   });
 });
