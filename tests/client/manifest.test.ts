@@ -50,6 +50,7 @@ describe('The manifest', () => {
       'Measure Twice: Proofread This Manuscript',
       'Measure Twice: Proofread the Workspace',
       'Measure Twice: Restate All Numbers of This Manuscript',
+      'Measure Twice: Restate All Numbers of Manuscripts That Share This House File',
       'Measure Twice: Restate All Numbers of the Workspace',
       'Measure Twice: Sign Off This Manuscript',
     ]);

@@ -68,6 +68,8 @@ function keep(
   if (node.type === 'text') return [{ ...node, value: node.value.replaceAll(MARK, '') }];
   if (node.type === 'comment') return isOurs(node) ? [node] : [];
   if (node.type !== 'element') return [node];
+  // A list to tick off is a list of the author's.
+  if (node.tagName === 'input' && node.properties.type === 'checkbox') return [node];
   const what = DROPPED[node.tagName];
   if (what !== undefined) return drop(what);
   if (node.tagName === 'img' && !/^(?!data:)./i.test(String(node.properties.src ?? '')))
