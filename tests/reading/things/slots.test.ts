@@ -18,8 +18,9 @@ const manuscripts = [
     .map((name) => readAnnotated(readFileSync(new URL(name, place), 'utf8')).source);
 });
 
-/** What no example has: fat eighths, and precut strips. */
+/** What no example has: fat eighths, precut strips, and piping. */
 const MORE: readonly string[] = [
+  'fabrics: { B: Foam }\nfinished: circle 14"\npiping: { from: B, cord: 1/4", grain: bias }',
   'fabrics: { A: { name: Foam, cut from: fat eighths } }\npieces: { p: { cut: 3" x 4", count: 40, from: A } }',
   'fabrics: { A: { name: Foam, cut from: strips 2 1/2" } }\npieces: { p: { cut: 2 1/2" x 4", count: 40, from: A } }',
 ];
