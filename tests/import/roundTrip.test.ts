@@ -2,7 +2,6 @@
  * Manuscripts leave the house through general converters, as .docx by `docx` and as .html by `remark-rehype`, and come
  * back through the import: every number is there again, with the account that it had.
  */
-import { readdirSync, readFileSync } from 'node:fs';
 import rehypeStringify from 'rehype-stringify';
 import remarkGfm from 'remark-gfm';
 import remarkParse from 'remark-parse';
@@ -13,22 +12,20 @@ import { proofread } from '../../core/proof/proofread.ts';
 import { toFractionText } from '../../core/quantity/rational.ts';
 import { fromHtml } from '../../server/command-line/import/markdown.ts';
 import { wordFileToHtml } from '../../server/command-line/import/wordFile.ts';
-import { readAnnotated } from '../manuscripts/annotated.ts';
+import { plainManuscriptsIn } from '../manuscripts/annotated.ts';
+import { CORPUS, SAMPLES } from '../support/manuscripts.ts';
 import { wordFileOf } from '../support/wordFile.ts';
 
-const ROOTS = ['shared/samples/', 'shared/samples/before-proofreading/', 'tests/manuscripts/corpus/'];
-const MANUSCRIPTS = ROOTS.flatMap((root) =>
-  readdirSync(new URL(`../../${root}`, import.meta.url))
-    .filter((name) => name.endsWith('.md'))
-    .map((name) => root + name),
+const FOLDERS = [SAMPLES, `${SAMPLES}before-proofreading/`, CORPUS];
+const MANUSCRIPTS = FOLDERS.flatMap((folder) =>
+  plainManuscriptsIn(folder).map(({ name, source }) => ({ path: folder + name, source })),
 );
 
 const FENCE = /^```measure\n[\s\S]*?^```$/gm;
 const FRONT_MATTER = /^---\n[\s\S]*?\n---\n/;
 
 /** What a word processor or a browser shows: neither comments, nor measure blocks, nor front matter. */
-function shownOf(path: string): { readonly text: string; readonly blocks: string } {
-  const { source } = readAnnotated(readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8'));
+function shownOf(source: string): { readonly text: string; readonly blocks: string } {
   return {
     text: source
       .replace(FRONT_MATTER, '')
@@ -59,8 +56,8 @@ function htmlOf(markdown: string): string {
   );
 }
 
-describe.each(MANUSCRIPTS)('%s', (path) => {
-  const { text, blocks } = shownOf(path);
+describe.each(MANUSCRIPTS)('$path', ({ source }) => {
+  const { text, blocks } = shownOf(source);
   const before = accountsOf(text, blocks);
 
   it('keeps every number and its account as a web page', () => {

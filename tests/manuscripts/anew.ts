@@ -1,10 +1,10 @@
 /** Manuscripts without their blocks, drafted anew: how many of their numbers the draft verifies as well. */
-import { readdirSync, readFileSync } from 'node:fs';
 import { draftBlock } from '../../core/draft/draft.ts';
 import { applyEdits, type Finding } from '../../core/findings/finding.ts';
 import type { Proof } from '../../core/proof/proof.ts';
 import { proofread } from '../../core/proof/proofread.ts';
-import { readAnnotated } from './annotated.ts';
+import { CORPUS, type ManuscriptFile, OPEN, SAMPLES } from '../support/manuscripts.ts';
+import { plainManuscriptsIn } from './annotated.ts';
 import { isAlarm } from './quality.ts';
 
 export interface Anew {
@@ -24,17 +24,14 @@ const BLOCK = /^```measure\n[\s\S]*?^```\n/gm;
 /** A tag names a figure of the block that is gone. */
 const TAG = /[^\S\n]?<!-- = [\s\S]*?-->/g;
 
-const HERE = new URL('./', import.meta.url);
+/** Where all numbers of all manuscripts are right. */
+export const FOLDERS = [SAMPLES, CORPUS, OPEN];
 
-/** Those of the samples and the annotated ones that stand alone: all numbers are right. */
-export function manuscriptsIn(folder: string): { readonly name: string; readonly source: string }[] {
-  const place = new URL(folder === 'samples' ? '../../shared/samples/' : `${folder}/`, HERE);
-  return readdirSync(place)
-    .filter((name) => name.endsWith('.md'))
-    .map((name) => ({ name, source: readAnnotated(readFileSync(new URL(name, place), 'utf8')).source }))
-    .filter(
-      ({ source }) => !/^use:/m.test(source) && /^#/m.test(source.replace(BLOCK, '')) && !isHouse(source),
-    );
+/** Those manuscripts of a folder that stand alone. */
+export function standingAlone(folder: string): ManuscriptFile[] {
+  return plainManuscriptsIn(folder).filter(
+    ({ source }) => !/^use:/m.test(source) && /^#/m.test(source.replace(BLOCK, '')) && !isHouse(source),
+  );
 }
 
 /** House rules without a pattern. */
@@ -42,7 +39,7 @@ function isHouse(source: string): boolean {
   return !/^(?:pattern|finished|blocks):/m.test(source);
 }
 
-export function draftAnew({ name, source }: { readonly name: string; readonly source: string }): Anew {
+export function draftAnew({ name, source }: ManuscriptFile): Anew {
   const bare = source.replace(BLOCK, '').replace(TAG, '');
   const blocks = [...source.matchAll(BLOCK)].map(([block]) => block);
   // Behind the text, so that each number keeps its place.

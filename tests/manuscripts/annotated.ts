@@ -11,6 +11,7 @@
  */
 import type { Range } from '../../core/findings/finding.ts';
 import { readNumberAt } from '../../core/quantity/read.ts';
+import { type ManuscriptFile, manuscriptsIn } from '../support/manuscripts.ts';
 
 export interface AnnotatedManuscript {
   /** Without the annotations, as the author wrote it. */
@@ -31,6 +32,16 @@ export interface ExpectedFigure {
   readonly id: string;
   /** `undefined` where the figure is the same in all sizes. */
   readonly size: string | undefined;
+}
+
+/** The annotated manuscripts of a folder, which is named from the root of the repository. */
+export function annotatedIn(folder: string): ({ readonly name: string } & AnnotatedManuscript)[] {
+  return manuscriptsIn(folder).map(({ name, source }) => ({ name, ...readAnnotated(source) }));
+}
+
+/** The manuscripts of a folder, annotated or not, as their authors wrote them. */
+export function plainManuscriptsIn(folder: string): ManuscriptFile[] {
+  return annotatedIn(folder).map(({ name, source }) => ({ name, source }));
 }
 
 const ANNOTATION = /⟦([^⟦⟧]*)⟧/g;

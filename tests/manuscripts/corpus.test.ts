@@ -1,22 +1,15 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Range } from '../../core/findings/finding.ts';
 import { readManuscript } from '../../core/manuscript/manuscript.ts';
 import { judge } from '../../core/proof/judge.ts';
 import { readNumberAt } from '../../core/quantity/read.ts';
+import { ASIDE, CORPUS, OPEN } from '../support/manuscripts.ts';
 import { patternOf } from '../support/pattern.ts';
-import { type Expected, readAnnotated } from './annotated.ts';
+import { annotatedIn, type Expected } from './annotated.ts';
 
-const HERE = new URL('./', import.meta.url);
-const namesIn = (folder: string) =>
-  readdirSync(new URL(`${folder}/`, HERE))
-    .filter((name) => name.endsWith('.md'))
-    .map((name) => `${folder}/${name}`);
-const annotated = (name: string) => readAnnotated(readFileSync(new URL(name, HERE), 'utf8'));
-
-const corpus = namesIn('corpus');
+const corpus = annotatedIn(CORPUS);
 /** Manuscripts that must be right themselves, however well they are read. */
-const unseen = [...namesIn('open'), ...namesIn('aside')];
+const unseen = [OPEN, ASIDE].flatMap(annotatedIn);
 
 function lineAt(source: string, offset: number): number {
   return source.slice(0, offset).split('\n').length;
@@ -52,9 +45,8 @@ function disagreements(
 
 describe('The annotated manuscripts', () => {
   it.each([...corpus, ...unseen])(
-    'have in %s a block without a finding, and each number agrees with the figures named',
-    (name) => {
-      const { source, expected } = annotated(name);
+    'have in $name a block without a finding, and each number agrees with the figures named',
+    ({ source, expected }) => {
       const opened = patternOf(...blocksOf(source));
       expect([...opened.pattern.findings, ...opened.ledger.findings].map(({ message }) => message)).toEqual(
         [],
@@ -67,9 +59,8 @@ describe('The annotated manuscripts', () => {
   );
 
   it.each([...corpus, ...unseen])(
-    'leave in %s no number that may measure something without a note',
-    (name) => {
-      const { source, expected } = annotated(name);
+    'leave in $name no number that may measure something without a note',
+    ({ source, expected }) => {
       const isNoted = ({ start, end }: Range) =>
         expected.some((each) => each.start < end && start < each.end);
       const silent = readManuscript(source).numbers.filter(
@@ -84,9 +75,8 @@ describe('The annotated manuscripts', () => {
 
 describe('The reader of manuscripts', () => {
   it.each(corpus)(
-    'tells in %s every number that measures something from those that measure nothing',
-    (name) => {
-      const { source, expected } = annotated(name);
+    'tells in $name every number that measures something from those that measure nothing',
+    ({ source, expected }) => {
       const shown = (start: number, text: string) => `line ${lineAt(source, start)}: ${text}`;
       const read = new Map(readManuscript(source).numbers.map((number) => [number.ranges[0].start, number]));
       const measuring = new Set(

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { draftAnew, manuscriptsIn } from './anew.ts';
+import { draftAnew, FOLDERS, standingAlone } from './anew.ts';
 
-const all = ['samples', 'corpus', 'open'].flatMap(manuscriptsIn).map(draftAnew);
+const all = FOLDERS.flatMap(standingAlone).map(draftAnew);
 
 describe('A block drafted from a manuscript whose numbers are right', () => {
   it.each(all)('calls nothing wrong in $name, and has no mistake of its own', ({ alarms, errors }) => {

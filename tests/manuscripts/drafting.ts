@@ -1,14 +1,14 @@
 /** How much of the manuscripts a drafted block verifies: the table that `npm run drafting` prints. */
-import { draftAnew, manuscriptsIn } from './anew.ts';
+import { draftAnew, FOLDERS, standingAlone } from './anew.ts';
 
 const wanted = process.argv.slice(2).filter((each) => !each.startsWith('--'));
 const shows = process.argv.includes('--blocks');
 let [before, again, alarms] = [0, 0, 0];
 
-for (const folder of ['samples', 'corpus', 'open'])
-  for (const manuscript of manuscriptsIn(folder)) {
-    if (wanted.length > 0 && !wanted.some((each) => each === folder || manuscript.name.includes(each)))
-      continue;
+for (const folder of FOLDERS)
+  for (const manuscript of standingAlone(folder)) {
+    const isMeant = (each: string) => folder.endsWith(`/${each}/`) || manuscript.name.includes(each);
+    if (wanted.length > 0 && !wanted.some(isMeant)) continue;
     const anew = draftAnew(manuscript);
     before += anew.before;
     again += anew.again;

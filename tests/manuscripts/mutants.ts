@@ -3,12 +3,14 @@
  * much or too little, swapped digits, a lost fraction.
  */
 
-import { judge } from '../../core/proof/judge.ts';
+import { applyEdits } from '../../core/findings/finding.ts';
+import { amountOf, judge } from '../../core/proof/judge.ts';
 import type { Account, Proof } from '../../core/proof/proof.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { type Rational, rational } from '../../core/quantity/rational.ts';
 import { INCHES_PER } from '../../core/quantity/units.ts';
 import { writeLike } from '../../core/quantity/write.ts';
+import { isAlarm } from './quality.ts';
 
 export interface Mutant {
   readonly start: number;
@@ -28,7 +30,7 @@ export function mutantsOf(source: string, proof: Proof): Mutant[] {
     const { number, kind, tie } = account;
     const [range] = number.ranges;
     if (kind !== 'verified' || !tie || number.ranges.length > 1) return [];
-    const isExact = amount(account).equals(tie.value.shown);
+    const isExact = amountOf(number, tie.figure.kind, proof.pattern.house)?.equals(tie.value.shown) === true;
     return wrongValues(account, proof)
       .slice(0, MOST)
       .flatMap((value) => {
@@ -49,19 +51,10 @@ export interface Verdict {
 export function judgeMutant({ start, source }: Mutant, right: string): Verdict {
   const { accounts, findings } = proofread({ source });
   const account = accounts.find(({ number }) => number.ranges[0].start === start);
-  const isFlagged = account !== undefined && ['wrong', 'short', 'generous'].includes(account.kind);
+  const isFlagged = account !== undefined && isAlarm(account);
   const fix = findings.find((finding) => finding.start === start && finding.fixes.length > 0)?.fixes[0];
-  const edits = [...(fix?.edits ?? [])].sort((a, b) => b.start - a.start);
-  const mended = edits.reduce(
-    (text, edit) => text.slice(0, edit.start) + edit.text + text.slice(edit.end),
-    source,
-  );
+  const mended = applyEdits(source, fix?.edits ?? []);
   return { isFlagged, isMended: mended === right };
-}
-
-/** The stated value as a count, or in inches. */
-function amount({ number: { value, unit } }: Account): Rational {
-  return unit ? value.mul(INCHES_PER[unit]) : value;
 }
 
 function wrongValues(account: Account, { pattern: { house } }: Proof): Rational[] {

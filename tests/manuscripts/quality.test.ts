@@ -1,23 +1,20 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { proofread } from '../../core/proof/proofread.ts';
-import { readAnnotated } from './annotated.ts';
+import { CORPUS, OPEN } from '../support/manuscripts.ts';
+import { annotatedIn } from './annotated.ts';
 import { judgeMutant, mutantsOf } from './mutants.ts';
 import { isAlarm, measure } from './quality.ts';
 
 function read(folder: string) {
-  const place = new URL(`./${folder}/`, import.meta.url);
-  return readdirSync(place)
-    .filter((name) => name.endsWith('.md'))
-    .map((name) => {
-      const { source, expected } = readAnnotated(readFileSync(new URL(name, place), 'utf8'));
-      return { name, source, expected, proof: proofread({ source }) };
-    });
+  return annotatedIn(folder).map((manuscript) => ({
+    ...manuscript,
+    proof: proofread({ source: manuscript.source }),
+  }));
 }
 
-const manuscripts = read('corpus');
+const manuscripts = read(CORPUS);
 /** Manuscripts that are not read well yet. */
-const open = read('open');
+const open = read(OPEN);
 
 describe('Manuscripts without tags', () => {
   it.each([...manuscripts, ...open])('raise no false alarm: $name', ({ source, proof }) => {

@@ -41,6 +41,11 @@ export function measure(proof: Proof, expected: readonly Expected[]): Quality {
   };
 }
 
+/** `97.3 %` */
+export function percent(part: number, of: number): string {
+  return `${((100 * part) / Math.max(1, of)).toFixed(1)} %`;
+}
+
 export function isAlarm({ kind }: Account): boolean {
   return kind === 'wrong' || kind === 'short' || kind === 'generous';
 }

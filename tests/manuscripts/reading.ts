@@ -1,8 +1,7 @@
 /** How well manuscripts are read: the table that `npm run reading` prints. */
-import { readdirSync, readFileSync } from 'node:fs';
 import { proofread } from '../../core/proof/proofread.ts';
-import { readAnnotated } from './annotated.ts';
-import { measure, type Quality } from './quality.ts';
+import { annotatedIn } from './annotated.ts';
+import { measure, percent, type Quality } from './quality.ts';
 
 const folders = process.argv.slice(2);
 const shows = folders.includes('--differences');
@@ -11,9 +10,7 @@ const sum: Quality[] = [];
 for (const folder of folders
   .filter((each) => !each.startsWith('--'))
   .concat(folders.length ? [] : 'corpus')) {
-  const place = new URL(`./${folder}/`, import.meta.url);
-  for (const name of readdirSync(place).filter((each) => each.endsWith('.md'))) {
-    const { source, expected } = readAnnotated(readFileSync(new URL(name, place), 'utf8'));
+  for (const { name, source, expected } of annotatedIn(`tests/manuscripts/${folder}/`)) {
     const quality = measure(proofread({ source }), expected);
     sum.push(quality);
     print(name, quality);
@@ -36,7 +33,6 @@ print('all', {
 
 function print(name: string, quality: Quality): void {
   const { numbers, kindsRight, measuring, tiesRight, verified, alarms } = quality;
-  const percent = (part: number, of: number) => `${((100 * part) / Math.max(1, of)).toFixed(1)} %`;
   console.log(
     `${name.padEnd(36)} ${String(numbers).padStart(5)} numbers, kinds ${percent(kindsRight, numbers)}, ` +
       `ties ${percent(tiesRight, measuring)}, coverage ${percent(verified, measuring)}, false alarms ${alarms}`,

@@ -1,15 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../core/findings/finding.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { fixAll } from '../../core/report/preferred.ts';
+import { manuscriptsIn, SAMPLES } from '../support/manuscripts.ts';
 import { useOfSamples as use } from '../support/samples.ts';
 
-const SAMPLES = new URL('../../shared/samples/', import.meta.url);
-const samples = readdirSync(SAMPLES)
-  .filter((name) => name.endsWith('.md'))
-  .map((name) => readFileSync(new URL(name, SAMPLES), 'utf8'));
+const samples = manuscriptsIn(SAMPLES).map(({ source }) => source);
 
 /** What a slip of the keyboard, or someone hostile, puts into a manuscript. */
 const PIECES = [

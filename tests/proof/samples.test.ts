@@ -1,12 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../core/findings/finding.ts';
 import { proofread } from '../../core/proof/proofread.ts';
+import { manuscriptsIn, sample as read, SAMPLES } from '../support/manuscripts.ts';
 import { useOfSamples as use } from '../support/samples.ts';
 
-const SAMPLES = new URL('../../shared/samples/', import.meta.url);
-const read = (path: string) => readFileSync(new URL(path, SAMPLES), 'utf8');
-const clean = readdirSync(SAMPLES).filter((name) => name.endsWith('.md'));
+const clean = manuscriptsIn(SAMPLES).map(({ name }) => name);
 
 type Mistake = readonly [code: string, line: string, wrong: string, right: string];
 
@@ -106,7 +105,7 @@ describe('the sample line', () => {
   });
 
   it('has no flawed pattern whose mistakes are not listed here', () => {
-    const flawed = readdirSync(new URL('before-proofreading/', SAMPLES));
+    const flawed = readdirSync(new URL('../../shared/samples/before-proofreading/', import.meta.url));
     expect(flawed.sort()).toEqual(MISTAKES.map(([name]) => name));
   });
 });

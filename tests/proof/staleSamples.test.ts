@@ -1,5 +1,4 @@
 /** The sample patterns with one entry of their blocks changed: just the numbers that follow from it are stale. */
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { applyEdits } from '../../core/findings/finding.ts';
 import { earlierState } from '../../core/proof/earlier/earlier.ts';
@@ -7,11 +6,8 @@ import { judge } from '../../core/proof/judge.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { isReserved } from '../../core/proof/reserve.ts';
 import { fixAll } from '../../core/report/preferred.ts';
+import { sample as read, withoutTags as untagged } from '../support/manuscripts.ts';
 import { useOfSamples as use } from '../support/samples.ts';
-
-const SAMPLES = new URL('../../shared/samples/', import.meta.url);
-const read = (name: string) => readFileSync(new URL(name, SAMPLES), 'utf8');
-const untagged = (source: string) => source.replace(/\s?<!-- = [^>]*-->/g, '');
 
 /** A sample, and one change of its block. */
 const CHANGES: readonly (readonly [name: string, from: string, to: string])[] = [

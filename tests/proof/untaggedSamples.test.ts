@@ -1,16 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { proofread } from '../../core/proof/proofread.ts';
+import { manuscriptsIn, SAMPLES, withoutTags } from '../support/manuscripts.ts';
 import { useOfSamples as use } from '../support/samples.ts';
 
-const SAMPLES = new URL('../../shared/samples/', import.meta.url);
-const names = readdirSync(SAMPLES).filter((name) => name.endsWith('.md'));
-
 /** A sample as proofread, and again without the tags of its numbers. */
-const samples = names.map((name) => {
-  const source = readFileSync(new URL(name, SAMPLES), 'utf8');
-  const bare = source.replace(/\s?<!-- = [^>]*-->/g, '');
-  return { name, tagged: proofread({ source, use }), bare: proofread({ source: bare, use }) };
+const samples = manuscriptsIn(SAMPLES).map(({ name, source }) => {
+  const bare = proofread({ source: withoutTags(source), use });
+  return { name, tagged: proofread({ source, use }), bare };
 });
 
 describe('The samples without their tags', () => {

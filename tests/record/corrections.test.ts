@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readManuscript } from '../../core/manuscript/manuscript.ts';
@@ -6,14 +5,10 @@ import { seenLines } from '../../core/proof/earlier/keptLine.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { sizeNames } from '../../core/reading/sizeNames.ts';
 import { type Corrections, correctionsBetween, type Mention } from '../../core/record/corrections.ts';
+import { CORPUS, manuscriptsIn, SAMPLES } from '../support/manuscripts.ts';
 import { revisions } from './revisions.ts';
 
-const MANUSCRIPTS = ['../../shared/samples/', '../manuscripts/corpus/'].flatMap((folder) => {
-  const url = new URL(folder, import.meta.url);
-  return readdirSync(url)
-    .filter((name) => name.endsWith('.md'))
-    .map((name) => readFileSync(new URL(name, url), 'utf8'));
-});
+const MANUSCRIPTS = [SAMPLES, CORPUS].flatMap(manuscriptsIn).map(({ source }) => source);
 
 /** The corrections by the words alone. */
 function byWords(before: string, after: string): Corrections {

@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { proofread } from '../../core/proof/proofread.ts';
 import { covers } from '../../core/record/covers.ts';
@@ -7,11 +6,10 @@ import { sign } from '../../core/record/sign.ts';
 import { digestible } from '../../core/record/signature.ts';
 import { signedState } from '../../core/record/signedState.ts';
 import { appendSignature, RECORD_HEAD } from '../../core/record/write.ts';
+import { manuscriptsIn, sample as read, SAMPLES } from '../support/manuscripts.ts';
 import { useOfSamples as use } from '../support/samples.ts';
 
-const SAMPLES = new URL('../../shared/samples/', import.meta.url);
-const names = readdirSync(SAMPLES).filter((name) => name.endsWith('.md'));
-const read = (name: string) => readFileSync(new URL(name, SAMPLES), 'utf8');
+const names = manuscriptsIn(SAMPLES).map(({ name }) => name);
 
 const WALL = (strip: string, text: string) =>
   `# Ferry Flag\n\n\`\`\`measure\nfinished: 54" x 77"\nbinding: { strip: ${strip} }\n\`\`\`\n\n## Binding\n\n${text}\n`;

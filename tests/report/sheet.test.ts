@@ -1,5 +1,4 @@
 /** The proof sheet as a browser reads it: parsed by an HTML parser, and looked through as a tree. */
-import { readFileSync } from 'node:fs';
 import type { Element, Nodes, Root } from 'hast';
 import rehypeParse from 'rehype-parse';
 import { unified } from 'unified';
@@ -8,9 +7,9 @@ import { proofread } from '../../core/proof/proofread.ts';
 import { FINDING_WORDS } from '../../core/report/findingWords.ts';
 import { toReport } from '../../core/report/proofread.ts';
 import { htmlSheet } from '../../core/report/sheet/page.ts';
+import { sample as read } from '../support/manuscripts.ts';
 
 const TOOL = { name: 'Measure Twice', version: '1.2.3' };
-const read = (path: string) => readFileSync(new URL(`../../shared/samples/${path}`, import.meta.url), 'utf8');
 
 function sheet(manuscripts: Readonly<Record<string, string>>, strict = false): Root {
   const documents = Object.entries(manuscripts).map(([path, source]) =>

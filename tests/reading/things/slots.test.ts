@@ -1,22 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readPattern } from '../../../core/block/read.ts';
 import { type Ledger, openLedger } from '../../../core/figures/ledger.ts';
 import { readManuscript } from '../../../core/manuscript/manuscript.ts';
 import { thingsOf } from '../../../core/reading/things/index.ts';
 import { EXAMPLE_PATTERNS } from '../../../core/report/reference/examplePatterns.ts';
-import { readAnnotated } from '../../manuscripts/annotated.ts';
+import { plainManuscriptsIn } from '../../manuscripts/annotated.ts';
+import { CORPUS, OPEN, SAMPLES } from '../../support/manuscripts.ts';
 
-const manuscripts = [
-  '../../manuscripts/corpus/',
-  '../../manuscripts/open/',
-  '../../../shared/samples/',
-].flatMap((folder) => {
-  const place = new URL(folder, import.meta.url);
-  return readdirSync(place)
-    .filter((name) => name.endsWith('.md'))
-    .map((name) => readAnnotated(readFileSync(new URL(name, place), 'utf8')).source);
-});
+const manuscripts = [CORPUS, OPEN, SAMPLES].flatMap(plainManuscriptsIn).map(({ source }) => source);
 
 /** What no example has: fat eighths, precut strips, and piping. */
 const MORE: readonly string[] = [
