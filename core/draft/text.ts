@@ -88,7 +88,7 @@ function clausesOf(line: Line, pattern: Pattern, bare: LengthUnit | undefined): 
       line,
       phrase,
       next: clauses[0],
-      says: (...concepts) => evidence().clue(concepts)?.strength ?? 0,
+      says: (...concepts) => evidence().strength(...concepts),
       speaksOf: (...concepts) => speaksOf(evidence(), concepts),
       nearest: (of, least = SAID) => {
         const clue = evidence().rival(of, []);
@@ -100,7 +100,7 @@ function clausesOf(line: Line, pattern: Pattern, bare: LengthUnit | undefined): 
 }
 
 function speaksOf(evidence: Evidence, concepts: readonly Concept[]): boolean {
-  const strength = evidence.clue(concepts)?.strength ?? 0;
+  const strength = evidence.strength(...concepts);
   const [concept] = concepts;
   if (strength < SAID || !concept) return false;
   return (evidence.rival(classOf(concept), concepts)?.strength ?? 0) < strength;

@@ -65,7 +65,7 @@ function supported(
 }
 
 function isSubcut(phrase: ReadPhrase | undefined): boolean {
-  return (phrase?.evidence.clue(['act:subcut'])?.strength ?? 0) >= SUBCUT;
+  return (phrase?.evidence.strength('act:subcut') ?? 0) >= SUBCUT;
 }
 
 function isAkin(a: string, b: string): boolean {

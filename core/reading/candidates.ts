@@ -65,16 +65,16 @@ const NEAR_ENOUGH = 0.2;
 
 export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readonly Thing[]): Candidate[] {
   // What is left over is counted by no figure but those of what is left over.
-  const isSpare = (evidence.clue(['form:spare'])?.strength ?? 0) >= BESIDE;
+  const isSpare = evidence.strength('form:spare') >= BESIDE;
   const isUnderstood = evidence.hasUnits;
   // "20 blocks use 40": what they are made of.
-  const isContent = (evidence.clue(['act:content'])?.strength ?? 0) >= BESIDE;
-  const isPrecut = (evidence.clue(['form:fat quarter'])?.strength ?? 0) >= CERTAIN && !phrase.size;
-  const isDistance = (evidence.clue(['form:gap', 'form:tail'])?.strength ?? 0) >= BESIDE;
+  const isContent = evidence.strength('act:content') >= BESIDE;
+  const isPrecut = evidence.strength('form:fat quarter') >= CERTAIN && !phrase.size;
+  const isDistance = evidence.strength('form:gap', 'form:tail') >= BESIDE;
   // "Lay two of them on opposite corners": most likely a part of what was counted before, which no figure fixes.
   const isPart = isPartOfThem(evidence);
   // "From each fat quarter, cut:" so many of each one are counted by few figures.
-  const isOfEach = (evidence.clue(['scope:container'])?.strength ?? 0) >= SAID;
+  const isOfEach = evidence.strength('scope:container') >= SAID;
   return things.flatMap((thing) => {
     if (isSpare && !thing.slots.some(({ figure }) => figure.endsWith('.spare'))) return [];
     if (isDistance && !DISTANCES.test(thing.key)) return [];
@@ -110,8 +110,10 @@ export function candidatesFor(phrase: Phrase, evidence: Evidence, things: readon
 }
 
 function isPartOfThem(evidence: Evidence): boolean {
-  const strength = (...concepts: Concept[]) => evidence.clue(concepts)?.strength ?? 0;
-  return strength('form:them') >= BESIDE && strength('act:make', 'act:total', 'scope:total') < BESIDE;
+  return (
+    evidence.strength('form:them') >= BESIDE &&
+    evidence.strength('act:make', 'act:total', 'scope:total') < BESIDE
+  );
 }
 
 /** The ways to read an amount of the phrase, or to leave it to another thing. */
@@ -159,7 +161,7 @@ function against(wants: readonly Want[], more: readonly ConceptClass[], evidence
   for (const each of more) wanted.set(each, { concepts: [], strength: 0 });
   for (const { concepts, free } of wants) {
     if (free) continue;
-    const strength = evidence.clue(concepts)?.strength ?? 0;
+    const strength = evidence.strength(...concepts);
     for (const concept of concepts) {
       const known = wanted.get(classOf(concept)) ?? { concepts: [], strength: 0 };
       wanted.set(classOf(concept), {

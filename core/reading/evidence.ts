@@ -17,6 +17,8 @@ export interface Evidence {
   readonly hasUnits: boolean;
   /** The strongest clue for any of the concepts. */
   clue(concepts: readonly Concept[]): Clue | undefined;
+  /** How surely any of the concepts is said: the strength of that clue, 0 where there is none. */
+  strength(...concepts: readonly Concept[]): number;
   /** The strongest clue for something else of a class. */
   rival(of: ConceptClass, concepts: readonly Concept[]): Clue | undefined;
   /** How surely all the words are said, each in any form. */
@@ -145,6 +147,10 @@ class PhraseEvidence implements Evidence {
       if (clue && clue.strength > (best?.strength ?? 0)) best = clue;
     }
     return best;
+  }
+
+  strength(...concepts: readonly Concept[]): number {
+    return this.clue(concepts)?.strength ?? 0;
   }
 
   rival(of: ConceptClass, concepts: readonly Concept[]): Clue | undefined {

@@ -44,14 +44,14 @@ export function vocabularyOf(pattern: Pattern): Vocabulary {
 }
 
 /** What the trade's words in a text speak of, and the telling words that are none of them. */
-export function tradeWordsIn(text: string): { readonly concepts: Concept[]; readonly others: string[] } {
+export const tradeWordsIn = remembered((text) => {
   const mentions = mentionsIn(text, TRADE);
   const rest = mentions.reduceRight(
     (left, { start, end }) => `${left.slice(0, start)} ${left.slice(end)}`,
     text,
   );
   return { concepts: [...new Set(mentions.map(({ says }) => says))], others: stemsOf(rest) };
-}
+});
 
 function openVocabulary(words: readonly Word[]): Vocabulary {
   return {

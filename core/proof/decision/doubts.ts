@@ -146,7 +146,7 @@ export function isDoubtful(
     figure: tieOf(settled, number)?.tie.figure.id ?? '',
     isCount: number.unit === undefined && number.kind === 'count',
     isAlone: !settled.ties.some((each) => each.number !== number && each.isExact),
-    strength: (...concepts) => phrase.evidence.clue(concepts)?.strength ?? 0,
+    strength: (...concepts) => phrase.evidence.strength(...concepts),
   };
   return ALL.some((holds) => holds(standing));
 }
