@@ -1,5 +1,9 @@
 /** What comes of revising a manuscript: edits that touch nothing else, and what they leave to the author. */
 import type { Edit, Range } from '../findings/finding.ts';
+import type { Proof } from '../proof/proof.ts';
+
+/** Proofreads a text that stands where the manuscript stands, with what it uses of others. */
+export type Read = (source: string) => Proof;
 
 export interface Revision {
   /** In the order of their places; they never overlap. */

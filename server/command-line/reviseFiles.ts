@@ -1,14 +1,13 @@
 /** Revises manuscripts on the command line: shows or writes what changes, and says what is left to the author. */
 import { applyEdits } from '../../core/findings/finding.ts';
-import type { Proof } from '../../core/proof/proof.ts';
 import { proofread } from '../../core/proof/proofread.ts';
 import { changedLines, revisionReport } from '../../core/report/revision.ts';
-import type { Refusal, Revision } from '../../core/revise/revision.ts';
+import type { Read, Refusal, Revision } from '../../core/revise/revision.ts';
 import { CannotRun } from './cannotRun.ts';
 import type { ManuscriptFile } from './manuscriptFiles.ts';
 import { type NewText, writeTexts } from './writeTexts.ts';
 
-export type Revise = (source: string, read: (source: string) => Proof) => Revision | Refusal;
+export type Revise = (source: string, read: Read) => Revision | Refusal;
 
 /**
  * All files or none are written. Where one of several files refuses, the others are revised all the same.

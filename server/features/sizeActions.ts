@@ -3,6 +3,7 @@ import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import { gapFor } from '../../core/findings/gap.ts';
 import type { Proof } from '../../core/proof/proof.ts';
+import type { Read } from '../../core/revise/revision.ts';
 import type { SizeRequest } from '../../core/revise/sizes/change.ts';
 import { reviseSizes } from '../../core/revise/sizes/reviseSizes.ts';
 import { sizeAt } from '../../core/revise/sizes/sizeAt.ts';
@@ -11,8 +12,6 @@ import { toWorkspaceEdit } from '../workspaceEdits.ts';
 
 /** What the new size is called until its author renames it. */
 const NEW_SIZE = 'new size';
-
-export type Read = (source: string) => Proof;
 
 interface Offer {
   readonly title: string;

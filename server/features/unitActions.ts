@@ -2,11 +2,11 @@
 import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Proof } from '../../core/proof/proof.ts';
+import type { Read } from '../../core/revise/revision.ts';
 import { reviseUnits, type UnitsRequest } from '../../core/revise/units/reviseUnits.ts';
 import { systemOf } from '../../core/revise/units/system.ts';
 import type { ClientAbilities } from '../abilities.ts';
 import { toWorkspaceEdit } from '../workspaceEdits.ts';
-import type { Read } from './sizeActions.ts';
 
 const ADD = {
   metric: 'Add metric equivalents to all lengths',

@@ -6,7 +6,7 @@ import { expectedText } from '../../proof/expected.ts';
 import type { Proof } from '../../proof/proof.ts';
 import { proofread } from '../../proof/proofread.ts';
 import { readNumberAt } from '../../quantity/read.ts';
-import { type Refusal, type Revision, withoutOverlaps } from '../revision.ts';
+import { type Read, type Refusal, type Revision, withoutOverlaps } from '../revision.ts';
 import { reviseBlock, type StatedValue } from './block.ts';
 import { planChange, type SizeChange, type SizeRequest } from './change.ts';
 import { reviseColumns } from './columns.ts';
@@ -18,9 +18,6 @@ import { renameSize } from './rename.ts';
 import { reviseSiblings } from './siblings.ts';
 import { stretchesOf } from './stretches.ts';
 import { RevisedText } from './text.ts';
-
-/** Proofreads a text that stands where the manuscript stands, with what it uses of others. */
-export type Read = (source: string) => Proof;
 
 /** @returns why the request cannot be met, in a sentence, or the edits that meet it */
 export function reviseSizes(

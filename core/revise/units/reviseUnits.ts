@@ -2,7 +2,7 @@
 import { applyEdits, type Edit } from '../../findings/finding.ts';
 import type { Proof } from '../../proof/proof.ts';
 import { proofread } from '../../proof/proofread.ts';
-import type { Refusal, Revision } from '../revision.ts';
+import type { Read, Refusal, Revision } from '../revision.ts';
 import { type Addition, rangeOf } from './addition.ts';
 import { additionsFor } from './additionsFor.ts';
 import { findTroubles } from './checkAdditions.ts';
@@ -10,9 +10,6 @@ import { partnersToRemove } from './remove.ts';
 import { type System, systemOf } from './system.ts';
 
 export type UnitsRequest = { readonly kind: 'add'; readonly system: System } | { readonly kind: 'remove' };
-
-/** Proofreads a text that stands where the manuscript stands, with what it uses of others. */
-export type Read = (source: string) => Proof;
 
 /** @returns why the request cannot be met, in a sentence, or the edits that meet it */
 export function reviseUnits(
